@@ -71,12 +71,12 @@ public sealed record RunBill(
 /// <summary>One part of the running bill.</summary>
 /// <param name="Id">Stable name: lamps, pumps, air, heater, fans, dehumidifier, fixed, feed, fish, seed, additives, tests, water, wear.</param>
 /// <param name="Label">On screen.</param>
-/// <param name="Months">Cost of each month from January.</param>
+/// <param name="Months">Cost of each month from January; empty when it has no price.</param>
 /// <param name="Energy">Electricity of each month, or empty.</param>
-/// <param name="Year">Cost of the year.</param>
-/// <param name="Month">Mean month: opens to the sum as a person would write it.</param>
+/// <param name="Year">Cost of the year, or null when it has no price.</param>
+/// <param name="Month">Mean month: opens to the sum as a person would write it; null when it has no price.</param>
 public sealed record RunLine(
-    string Id, string Label, IReadOnlyList<Figure> Months, IReadOnlyList<Figure> Energy, Figure Year, Figure Month);
+    string Id, string Label, IReadOnlyList<Figure> Months, IReadOnlyList<Figure> Energy, Figure? Year, Figure? Month);
 
 /// <summary>What limits the loop.</summary>
 /// <param name="Limits">Each limit with the feed it allows, the tightest first.</param>

@@ -53,6 +53,3 @@ public sealed record Said(IReadOnlyList<object> Pieces)
         public void AppendFormatted(int count) => _pieces.Add(count.ToString());
     }
 }
-
-/// <summary>An SI value (°C for temperatures on a scale) with the metric unit it is best printed in.</summary>
-public readonly record struct Amount(double Si, Unit Unit);
