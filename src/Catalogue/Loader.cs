@@ -1,10 +1,10 @@
 using System.Reflection;
+using Runnel.Engine.Assess;
 using Runnel.Engine.Crops;
 using Runnel.Engine.Filter;
 using Runnel.Engine.Fish;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Quantities;
-using Runnel.Engine.Assess;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
 
