@@ -7,7 +7,7 @@ namespace Runnel.App;
 /// <remarks>A product of products reads as a chain: <c>18 lamps × 40 W = 720 W; × 14 h/d = 10.08 kWh/d</c>.</remarks>
 public sealed class Working(Style style)
 {
-    private const int LongSum = 8;
+    private const int LongSum = 12;
 
     /// <summary>The sum in one line.</summary>
     public string Sentence(Figure figure)

@@ -1,9 +1,7 @@
 using Runnel.Engine.Figures;
-using Runnel.Engine.Findings;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Numerics;
 using Runnel.Engine.Plan;
-using Runnel.Engine.Quantities;
 
 namespace Runnel.Engine.Assess;
 

@@ -61,6 +61,14 @@ internal sealed class Desk
     public static Estimate Assumed(string path, string label, double low, double likely, double high, Unit unit, string source) =>
         Estimate.Of(low, high, unit, new Origin(path, label, OriginKind.Default, source), likely);
 
+    /// <summary>A count as a figure with the name of what is counted; a count that the plan leaves at one is no assumption.</summary>
+    public Figure Count(Estimate count, string things = "") => count.From.Kind == OriginKind.Default
+        ? Figure.Constant(Take(count).Si, Unit.Count(things), count.From.Label, Source.Definition("one, since the plan names it once"))
+        : Figure.Constant(Take(count).Si, Unit.Count(things), count.From.Label, Source.Definition($"your plan: {count.From.Path.Replace("/", " / ", StringComparison.Ordinal)}"));
+
+    /// <summary>A figure of one thing for all alike: left as it is when there is only one.</summary>
+    public Figure Times(Figure one, Figure count) => count.Si is 1 ? one : one * count;
+
     /// <summary>Names a figure and keeps it.</summary>
     public Figure Name(Figure figure, string id, string label, Unit unit) => Book.Name(figure, id, label, unit);
 

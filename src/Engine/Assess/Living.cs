@@ -157,7 +157,7 @@ internal sealed class Living
             if (desk.Apply(WaterFormulas.AlkalinityUsed, tan) is { } alkalinity)
             {
                 alkalinity = desk.Name(alkalinity, "balance.alkalinity", "Alkalinity used by the filter, at most", Units.GramCalciumCarbonatePerDay);
-                if (desk.Apply(WaterFormulas.BasePotassiumBicarbonate, alkalinity) is { } bicarbonate)
+                if (desk.Apply(BaseFormulas.PotassiumBicarbonate, alkalinity) is { } bicarbonate)
                 {
                     desk.Name(bicarbonate, "balance.base", "Potassium bicarbonate that would replace it", Units.GramPerDay);
                 }
@@ -226,9 +226,9 @@ internal sealed class Living
             "likely: FAO Technical Paper 589 (2014), appendix 4 (from memory), supported by Harwanto, Oh & Jo 2011 (0.576); low: Rakocy & McGinty, 0.2 to 1.1"));
         var removed = surface * rate;
         if (waterTemperature is not null
-            && FilterFormulas.NitrificationTemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1)).Count == 0)
+            && FilterFormulas.TemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.TemperatureFactor, 1)).Count == 0)
         {
-            removed *= FilterFormulas.NitrificationTemperatureFactor.Apply(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1));
+            removed *= FilterFormulas.TemperatureFactor.Apply(waterTemperature, Default(desk, FilterFormulas.TemperatureFactor, 1));
         }
         var removes = removed.Called("Ammonia that the filter can remove", Units.GramAmmoniaPerDay);
         // The published rule is linear in feed: what one gram of feed gives off, at this protein.

@@ -24,12 +24,12 @@ internal static class Loads
     {
         var plan = desk.Plan;
         var lines = new List<LoadLine>();
-        Timed(desk, lines, "lamps", "Lamps", "lamps", "lamps", plan.Lamps.Values);
-        Timed(desk, lines, "pumps", "Pumps", "pumps", "pumps", plan.Pumps.Values);
-        Timed(desk, lines, "air", "Air pumps", "air pumps", "air pumps", plan.AirPumps.Values);
+        Timed(desk, lines, "lamps", "Lamps", "lamps", plan.Lamps.Values);
+        Timed(desk, lines, "pumps", "Pumps", "pumps", plan.Pumps.Values);
+        Timed(desk, lines, "air", "Air pumps", "air pumps", plan.AirPumps.Values);
         Heater(desk, lines, warmth);
-        Timed(desk, lines, "fans", "Fans", "fans", "fans", plan.Fans.Values);
-        Timed(desk, lines, "dehumidifier", "Dehumidifier", "dehumidifiers", "dehumidifiers", plan.Dehumidifiers.Values);
+        Timed(desk, lines, "fans", "Fans", "fans", plan.Fans.Values);
+        Timed(desk, lines, "dehumidifier", "Dehumidifier", "dehumidifiers", plan.Dehumidifiers.Values);
         if (lines.Count > 0)
         {
             desk.Name(Figure.Sum([.. lines.Select(l => l.YearEnergy)]), "energy.year.total", "Electricity in a year", Units.KilowattHour);
@@ -41,19 +41,17 @@ internal static class Loads
     internal static Figure Twelve => Figure.Constant(12, Units.One, "Months of the year", Calendar);
 
     private static void Timed(
-        Desk desk, List<LoadLine> lines, string id, string label, string things, string section, IEnumerable<TimedAppliance> appliances)
+        Desk desk, List<LoadLine> lines, string id, string label, string things, IEnumerable<TimedAppliance> appliances)
     {
         var days = new List<Figure>();
         var loads = new List<Load>();
         foreach (var appliance in appliances)
         {
-            var one = desk.Take(appliance.Count);
-            var count = Figure.Constant(one.Si, Unit.Count(things), $"Number of {appliance.Name}", Source.Definition($"plan: {section} / {appliance.Name} / count"));
-            // A count of one is not worth a factor in the sum.
-            var watts = one.Si is 1 ? desk.Take(appliance.Watts) : (count * desk.Take(appliance.Watts)).Called($"Power of {appliance.Name}", Units.Watt);
+            var count = desk.Count(appliance.Count, things);
+            var watts = count.Si is 1 ? desk.Take(appliance.Watts) : (count * desk.Take(appliance.Watts)).Called($"Power of {appliance.Name}", Units.Watt);
             var hours = desk.Take(appliance.Hours);
             days.Add((watts * hours).Called($"Energy of {appliance.Name} each day", Units.KilowattHourPerDay));
-            loads.Add(Load.Timed($"{id}/{appliance.Name}", desk.Take(appliance.Watts).Si, one.Si, hours.Value, appliance.OnFrom));
+            loads.Add(Load.Timed($"{id}/{appliance.Name}", desk.Take(appliance.Watts).Si, count.Si, hours.Value, appliance.OnFrom));
         }
         if (days.Count == 0)
         {

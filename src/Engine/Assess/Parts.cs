@@ -1,5 +1,4 @@
 using Runnel.Engine.Figures;
-using Runnel.Engine.Filter;
 using Runnel.Engine.Plan;
 using Runnel.Engine.Quantities;
 
@@ -21,8 +20,6 @@ internal static class Parts
 {
     public const string FeedPart = "fish feed";
 
-    private static readonly Source FromPlan = Source.Definition("counted in the plan");
-
     public static IReadOnlyList<Need> List(Desk desk, IReadOnlyList<VesselFacts> vessels, Living living)
     {
         var needs = new List<Need>();
@@ -32,7 +29,7 @@ internal static class Parts
         foreach (var lumber in desk.Plan.Stand.Values)
         {
             needs.Add(new($"{lumber.Size} lumber", ["lumber"], BuildSection.Stand,
-                (desk.Take(lumber.Count) * desk.Take(lumber.Length)).Called($"Length of {lumber.Name}", Units.Metre), lumber.Name));
+                (desk.Count(lumber.Count, "pieces") * desk.Take(lumber.Length)).Called($"Length of {lumber.Name}", Units.Metre), lumber.Name));
         }
         foreach (var batch in living.Batches)
         {
@@ -127,7 +124,7 @@ internal static class Parts
         Add(plan.Dehumidifiers.Values, "dehumidifiers", BuildSection.Heat, ["dehumidifier"], 3, 6, 10, "common practice, no source");
         foreach (var lamp in plan.Lamps.Values)
         {
-            needs.Add(new(lamp.Name, ["lamps", "lamp"], BuildSection.Light, desk.Take(lamp.Count), "light", LampLife(desk, lamp)));
+            needs.Add(new(lamp.Name, ["lamps", "lamp"], BuildSection.Light, desk.Count(lamp.Count), "light", LampLife(desk, lamp)));
         }
         foreach (var air in plan.AirPumps.Values.Where(a => a.Stones.High > 0))
         {
@@ -140,12 +137,12 @@ internal static class Parts
             foreach (var one in appliances)
             {
                 var life = desk.TakeOr(one.Life, $"{section}/{one.Name}/life", $"Life of {one.Name}", low, likely, high, Units.Year, source);
-                needs.Add(new(one.Name, generic, build, desk.Take(one.Count), section, life));
+                needs.Add(new(one.Name, generic, build, desk.Count(one.Count), section, life));
             }
         }
     }
 
-    private static Figure LampLife(Desk desk, Lamp lamp)
+    private static Figure? LampLife(Desk desk, Lamp lamp)
     {
         if (lamp.Life is { } years)
         {
@@ -165,9 +162,7 @@ internal static class Parts
             ? desk.Take(given)
             : desk.Take(Desk.Assumed($"lamps/{lamp.Name}/life hours", $"Life in hours lit, {lamp.Name}", low, likely, high, Units.HourUnit, source));
         var lit = desk.Take(lamp.Hours);
-        return lit.Si > 0
-            ? (hours / lit).Called($"Life of {lamp.Name}", Units.Year)
-            : (hours * Figure.Constant(1, Units.One, "never lit", Source.Definition("0 h a day"))).Called($"Life of {lamp.Name}", Units.Year);
+        return lit.Si > 0 ? (hours / lit).Called($"Life of {lamp.Name}", Units.Year) : null;
     }
 
     /// <summary>One line for each part, with the quantities added up.</summary>
@@ -180,7 +175,7 @@ internal static class Parts
                 ? g.First()
                 : g.First() with
                 {
-                    Quantity = Figure.Sum([.. g.Select(n => n.Quantity.Label is null ? n.Quantity : n.Quantity)]),
+                    Quantity = Figure.Sum([.. g.Select(n => n.Quantity)]),
                     For = string.Join(", ", g.Select(n => n.For).Distinct()),
                 })
             .OrderBy(n => n.Section),

@@ -1,5 +1,4 @@
 using Runnel.Engine.Figures;
-using Runnel.Engine.Findings;
 using Runnel.Engine.Plan;
 using Runnel.Engine.Quantities;
 

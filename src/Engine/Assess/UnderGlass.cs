@@ -23,6 +23,10 @@ internal static class UnderGlass
         var how = moved
             ? "the plan assessed again without lamps, in a greenhouse of single glass in the same climate; the glass itself is not priced"
             : "the plan assessed again without lamps; it names no climate, so the room stays as it is";
+        if (other.Findings.Any(f => f.Code == "heat.heater-too-small"))
+        {
+            how += "; the heater could not hold its temperature there, so a larger one would cost and use more";
+        }
         Keep("build.total", "build.total.under-glass", "To build without lamps, under glass", desk.Currency);
         Keep("run.year.total", "run.year.total.under-glass", "To run for a year without lamps, under glass", desk.Currency);
         if (other.Figures.All.Where(f => f.Id!.StartsWith("light.", StringComparison.Ordinal) && f.Id.EndsWith(".darkest", StringComparison.Ordinal)).MinBy(f => f.Si) is { } light)

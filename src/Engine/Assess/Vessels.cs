@@ -38,7 +38,7 @@ internal static class Vessels
         var slug = Desk.Slug(vessel.Name);
         var path = $"vessels/{vessel.Name}";
         var form = Form.Of(desk, vessel);
-        var count = desk.Take(vessel.Count);
+        var count = desk.Count(vessel.Count);
         var medium = FindMedium(desk, vessel, path);
 
         Figure? media = null;
@@ -50,8 +50,7 @@ internal static class Vessels
                 ? desk.Take(given)
                 : desk.Take(Desk.Assumed($"{path}/media depth", $"Depth of media, {vessel.Name}", deepest, deepest, deepest, Units.Metre,
                     "FAO Technical Paper 589 (2014), section 4.3: 30 cm (from memory)"));
-            media = (form.VolumeAt(Figure.Smallest(filled, form.Height)) * count).Called($"Media in {vessel.Name}", Units.Litre);
-            media = desk.Name(media, $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
+            media = desk.Name(desk.Times(form.VolumeAt(Least(filled, form.Height)), count), $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
             depth = vessel.Level is { } level
                 ? desk.Take(level)
                 : (filled * Figure.Constant(80, Units.Percent, "Share of the bed flooded",
@@ -65,26 +64,29 @@ internal static class Vessels
                     .Called($"Water level, {vessel.Name}", Units.Centimetre);
             if (vessel.MediaVolume is { } loose)
             {
-                media = desk.Name(desk.Take(loose) * count, $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
+                media = desk.Name(desk.Times(desk.Take(loose), count), $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
             }
         }
 
-        var gross = form.VolumeAt(Figure.Smallest(depth, form.Height));
+        var gross = form.VolumeAt(Least(depth, form.Height));
         var one = vessel.Role == VesselRole.MediaBed && medium is not null
             ? desk.Apply(VolumeFormulas.WaterInMedia, gross, desk.Take(medium.Voids)) ?? gross
             : gross;
-        var water = desk.Name(one * count, $"water.{slug}", $"Water in {vessel.Name}", Units.Litre);
-        var top = (form.TopAt(depth) * count).Called($"Open top of {vessel.Name}", Units.SquareMetre);
-        var wetted = (form.WettedAt(depth) * count).Called($"Wetted wall and bottom of {vessel.Name}", Units.SquareMetre);
+        var water = desk.Name(desk.Times(one, count), $"water.{slug}", $"Water in {vessel.Name}", Units.Litre);
+        var top = desk.Times(form.TopAt(depth), count).Called($"Open top of {vessel.Name}", Units.SquareMetre);
+        var wetted = desk.Times(form.WettedAt(depth), count).Called($"Wetted wall and bottom of {vessel.Name}", Units.SquareMetre);
 
         Figure? planted = null;
         if (vessel.Role is VesselRole.MediaBed or VesselRole.RaftBed or VesselRole.Channel)
         {
-            var area = vessel.PlantedArea is { } given ? desk.Take(given) * count : top;
+            var area = vessel.PlantedArea is { } given ? desk.Times(desk.Take(given), count) : top;
             planted = desk.Name(area, $"area.{slug}", $"Planted area of {vessel.Name}", Units.SquareMetre);
         }
         return new(vessel, slug, count, top, wetted, water, media, medium, planted);
     }
+
+    /// <summary>A depth, or the height of the vessel when that is less.</summary>
+    private static Figure Least(Figure depth, Figure height) => depth.Si <= height.Si ? depth : Figure.Smallest(depth, height);
 
     private static Medium? FindMedium(Desk desk, Vessel vessel, string path)
     {

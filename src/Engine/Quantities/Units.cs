@@ -29,6 +29,15 @@ public static class Units
     /// <summary>A share, printed in percent.</summary>
     public static readonly Unit Percent = new("%", Dimension.None, 0.01);
 
+    /// <summary>Salt in water by mass.</summary>
+    public static readonly Unit GramPerKilogram = new("g/kg", Dimension.None, 0.001);
+
+    /// <summary>One mass for each of another, such as oxygen for feed.</summary>
+    public static readonly Unit KilogramPerKilogram = new("kg/kg", Dimension.None, 1);
+
+    /// <summary>A number on the pH scale.</summary>
+    public static readonly Unit PH = new("pH", Dimension.None, 1);
+
     public static readonly Unit Metre = new("m", LengthD, 1);
     public static readonly Unit Centimetre = new("cm", LengthD, 0.01);
     public static readonly Unit Millimetre = new("mm", LengthD, 0.001);
@@ -80,6 +89,11 @@ public static class Units
     public static readonly Unit WattPerKelvin = new("W/K", new(Mass: 1, Length: 2, Time: -3, Temperature: -1), 1);
     public static readonly Unit SquareMetreKelvinPerWatt = new("m²K/W", new(Mass: -1, Time: 3, Temperature: 1), 1);
     public static readonly Unit WattPerSquareMetre = new("W/m²", new(Mass: 1, Time: -3), 1);
+    public static readonly Unit KilowattHourPerSquareMetreDay = new("kWh/m²/d", new(Mass: 1, Time: -3), 3.6e6 / Day);
+    public static readonly Unit KilojoulePerKilogram = new("kJ/kg", new(Length: 2, Time: -2), 1000);
+    public static readonly Unit Ampere = new("A", new(Current: 1), 1);
+    public static readonly Unit AmpereHour = new("Ah", new(Current: 1, Time: 1), Hour);
+    public static readonly Unit Volt = new("V", new(Mass: 1, Length: 2, Time: -3, Current: -1), 1);
 
     public static readonly Unit CubicMetrePerSecond = new("m³/s", VolumeD / TimeD, 1);
     public static readonly Unit LitrePerHour = new("L/h", VolumeD / TimeD, 0.001 / Hour);

@@ -1,0 +1,75 @@
+namespace Runnel.Files.Errors;
+
+/// <summary>Finds the known name that a misspelt one was meant to be.</summary>
+internal static class Nearest
+{
+    private const int LongestName = 80;
+
+    /// <summary>The nearest of some names, or null when none is near.</summary>
+    public static string? Of(string written, IEnumerable<string> known)
+    {
+        var text = written.Trim().ToLowerInvariant();
+        if (text.Length is 0 or > LongestName)
+        {
+            return null;
+        }
+        string? best = null;
+        var least = int.MaxValue;
+        foreach (var name in known)
+        {
+            var candidate = name.ToLowerInvariant();
+            var distance = Same(candidate, text) ? 0 : Distance(text, candidate);
+            if (distance < least && distance <= Math.Max(1, Math.Max(text.Length, candidate.Length) / 3))
+            {
+                (best, least) = (name, distance);
+            }
+        }
+        return best;
+    }
+
+    /// <summary>"did you mean X?", or a list of what is known.</summary>
+    public static string Mend(string written, IReadOnlyCollection<string> known, string otherwise)
+    {
+        if (Of(written, known) is { } near)
+        {
+            return $"did you mean {near}?";
+        }
+        return known.Count is > 0 and <= 40 ? $"{otherwise}: {string.Join(", ", known)}" : otherwise;
+    }
+
+    private static bool Same(string a, string b) => Squeeze(a) == Squeeze(b);
+
+    private static string Squeeze(string text) =>
+        text.Replace(" ", "", StringComparison.Ordinal).Replace("_", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
+
+    // Edits of one character and swaps of neighbours (optimal string alignment).
+    private static int Distance(string a, string b)
+    {
+        if (Math.Abs(a.Length - b.Length) > 12 || b.Length > LongestName)
+        {
+            return int.MaxValue;
+        }
+        var before = new int[b.Length + 1];
+        var last = new int[b.Length + 1];
+        var now = new int[b.Length + 1];
+        for (var j = 0; j <= b.Length; j++)
+        {
+            last[j] = j;
+        }
+        for (var i = 1; i <= a.Length; i++)
+        {
+            now[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = a[i - 1] == b[j - 1] ? 0 : 1;
+                now[j] = Math.Min(Math.Min(now[j - 1], last[j]) + 1, last[j - 1] + cost);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    now[j] = Math.Min(now[j], before[j - 2] + 1);
+                }
+            }
+            (before, last, now) = (last, now, before);
+        }
+        return last[b.Length];
+    }
+}
