@@ -107,7 +107,8 @@ public sealed class Figure
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
-        return new(a.Si - b.Si, Dimension.Subtract(a.Dimension, b.Dimension), new Difference(a, b), a.Unit);
+        var dimension = Dimension.Subtract(a.Dimension, b.Dimension);
+        return new(a.Si - b.Si, dimension, new Difference(a, b), UnitFor(dimension, [a, b]));
     }
 
     public static Figure operator *(Figure a, Figure b)
@@ -148,8 +149,12 @@ public sealed class Figure
             dimension = Dimension.Add(dimension, terms[i].Dimension);
             si += terms[i].Si;
         }
-        return new(si, dimension, new Total(terms), terms[0].Unit);
+        return new(si, dimension, new Total(terms), UnitFor(dimension, terms));
     }
+
+    // Two temperatures in °F differ by kelvins, not by degrees on that scale: a unit is kept only where it measures the result.
+    private static Unit? UnitFor(Dimension dimension, IReadOnlyList<Figure> terms) =>
+        terms.FirstOrDefault(t => t.Unit?.Dimension == dimension)?.Unit;
 
     /// <summary>The smallest of some figures: what limits.</summary>
     public static Figure Smallest(params IReadOnlyList<Figure> figures) => Pick(figures, largest: false);

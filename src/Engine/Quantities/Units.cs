@@ -29,6 +29,15 @@ public static class Units
     /// <summary>A share, printed in percent.</summary>
     public static readonly Unit Percent = new("%", Dimension.None, 0.01);
 
+    /// <summary>Salt in water by mass.</summary>
+    public static readonly Unit GramPerKilogram = new("g/kg", Dimension.None, 0.001);
+
+    /// <summary>One mass for each of another, such as oxygen for feed.</summary>
+    public static readonly Unit KilogramPerKilogram = new("kg/kg", Dimension.None, 1);
+
+    /// <summary>A number on the pH scale.</summary>
+    public static readonly Unit PH = new("pH", Dimension.None, 1);
+
     public static readonly Unit Metre = new("m", LengthD, 1);
     public static readonly Unit Centimetre = new("cm", LengthD, 0.01);
     public static readonly Unit Millimetre = new("mm", LengthD, 0.001);

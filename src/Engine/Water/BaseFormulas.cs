@@ -1,0 +1,37 @@
+using Runnel.Engine.Figures;
+using Runnel.Engine.Quantities;
+
+namespace Runnel.Engine.Water;
+
+/// <summary>The formulary's entries for chemicals that give alkalinity back: one each, all made alike.</summary>
+public static class BaseFormulas
+{
+    public static readonly Formula SodiumBicarbonate = Of(BaseChemical.SodiumBicarbonate);
+
+    public static readonly Formula PotassiumBicarbonate = Of(BaseChemical.PotassiumBicarbonate);
+
+    public static readonly Formula CalciumCarbonate = Of(BaseChemical.CalciumCarbonate);
+
+    public static readonly Formula CalciumHydroxide = Of(BaseChemical.CalciumHydroxide);
+
+    public static readonly Formula PotassiumHydroxide = Of(BaseChemical.PotassiumHydroxide);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Formula> All { get; } =
+        [SodiumBicarbonate, PotassiumBicarbonate, CalciumCarbonate, CalciumHydroxide, PotassiumHydroxide];
+
+    private static Formula Of(BaseChemical chemical) => new()
+    {
+        Id = $"base-{chemical.Id}",
+        Name = $"{chemical.Name} for alkalinity",
+        Subject = "Water",
+        Equation = $"m = Alk × {chemical.EquivalentWeight:F2} / 50.04 ({chemical.Symbol})",
+        Inputs = [new("alkalinity", "Alkalinity to give back", Units.GramCalciumCarbonatePerDay, 0, 1e6)],
+        Output = new("mass", $"{chemical.Name}, pure", Units.GramPerDay),
+        Sources = [Literature.AtomicWeights],
+        Confidence = Confidence.Textbook,
+        Error = "None for a pure chemical that dissolves in full; goods are 70 to 99 % pure (common practice, no source).",
+        NotFor = $"A dose all at once. {chemical.Caution}",
+        Compute = x => BaseDose.ByEquivalentWeight(x[0], chemical),
+    };
+}
