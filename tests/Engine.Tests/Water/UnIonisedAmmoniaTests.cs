@@ -15,12 +15,12 @@ public sealed class UnIonisedAmmoniaTests
     [InlineData(7.0, new[] { 6.0, 10, 14, 18, 20, 24, 26, 28, 30 }, new[] { .0013, .0018, .0025, .0034, .0039, .0052, .0060, .0069, .0080 })]
     [InlineData(7.4, new[] { 6.0, 10, 14, 18, 24, 26, 28, 30 }, new[] { .0034, .0046, .0063, .0085, .0131, .0150, .0173, .0198 })]
     [InlineData(8.0, new[] { 6.0, 10, 14, 18, 20, 24, 26, 28, 30 }, new[] { .0133, .0182, .0247, .0330, .0381, .0502, .0574, .0654, .0743 })]
-    [Proof(Share, Evidence.Published, "University of Florida EDIS FA16, Ammonia in aquatic systems, table; tolerance its rounding")]
+    [Proof(Share, Evidence.Published, "University of Florida EDIS FA16, Ammonia in aquatic systems, table; tolerance its rounding, three cells of it cut and not rounded")]
     public void The_table_of_an_extension_service_agrees(double pH, double[] temperatures, double[] shares)
     {
         for (var i = 0; i < shares.Length; i++)
         {
-            Assert.Equal(shares[i], UnIonisedAmmonia.Emerson(temperatures[i], pH) / 100, 0.00011);
+            Assert.Equal(shares[i], UnIonisedAmmonia.Emerson(temperatures[i], pH) / 100, 0.00006);
         }
     }
 
