@@ -82,6 +82,24 @@ public sealed class OxygenSaturationTests
     }
 
     [Fact]
+    [Proof(Id, Evidence.Derived,
+        "the same pressure correction from another vapour pressure (Buck 1996, from memory) and the second printed form of θ, in kelvin: 0.02 %")]
+    public void Pressure_corrects_it_alike_with_another_vapour_pressure()
+    {
+        for (var t = 0; t <= 40; t += 5)
+        {
+            for (var kPa = 55.0; kPa <= 110; kPa += 5)
+            {
+                var (p, kelvin) = (kPa / Kilopascals, t + 273.15);
+                var w = 0.61121 * Math.Exp((18.678 - t / 234.5) * t / (257.14 + t)) / Kilopascals;
+                var theta = 9.672e-3 - 4.942e-5 * kelvin + 6.436e-8 * kelvin * kelvin;
+                var expected = p * (1 - w / p) * (1 - theta * p) / ((1 - w) * (1 - theta));
+                Assert.Equal(expected, OxygenSaturation.BensonKrause(t, kPa) / OxygenSaturation.BensonKrause(t), 0.0002 * expected);
+            }
+        }
+    }
+
+    [Fact]
     [Proof(Id, Evidence.Derived, "Weiss 1970, Deep-Sea Research 17, 721-735, equation 4, coefficients from memory: an independent fit to other measurements")]
     public void An_independent_formula_agrees_in_fresh_and_salt_water()
     {
