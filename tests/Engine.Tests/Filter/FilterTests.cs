@@ -47,7 +47,7 @@ public sealed class FilterTests
 
     [Fact]
     public void The_two_default_rates_are_the_same_rate() =>
-        Assert.Equal(FilterFormulas.AreaNitrogen.Inputs[1].Default!.Value, AmmoniaBasis.ToNitrogen(FilterFormulas.Area.Inputs[1].Default!.Value), 0.005);
+        Assert.Equal(FilterFormulas.FilterAreaNitrogen.Inputs[1].Default!.Value, AmmoniaBasis.ToNitrogen(FilterFormulas.FilterArea.Inputs[1].Default!.Value), 0.005);
 
     [Fact]
     [Proof("filter-area-nitrogen", Evidence.Measured,
@@ -77,24 +77,24 @@ public sealed class FilterTests
     [Fact]
     public void Figures_in_other_units_give_the_same()
     {
-        var area = FilterFormulas.Area.Apply(Of(0.0075, Multiple("kg NH3/d", Units.GramAmmoniaPerDay, 1000)), Of(0.57, Units.GramAmmoniaPerSquareMetreDay));
+        var area = FilterFormulas.FilterArea.Apply(Of(0.0075, Multiple("kg NH3/d", Units.GramAmmoniaPerDay, 1000)), Of(0.57, Units.GramAmmoniaPerSquareMetreDay));
         Assert.Equal(FilterArea.Fao(7.5), area.Value, 1e-9);
         var media = FilterFormulas.MediaForArea.Apply(area.Called("surface", Units.SquareFoot), Of(300, Units.SquareMetrePerCubicMetre));
         Assert.Equal(MediaVolume.ForArea(FilterArea.Fao(7.5), 300), media.Value, 1e-9);
         Assert.Equal(
             NitrificationTemperature.Theta(15),
-            FilterFormulas.TemperatureFactor.Apply(Of(59, Units.Fahrenheit), Of(104, Units.Percent)).Value,
+            FilterFormulas.NitrificationTemperatureFactor.Apply(Of(59, Units.Fahrenheit), Of(104, Units.Percent)).Value,
             1e-9);
         Assert.Equal(
             FilterArea.FromNitrogen(5.9),
-            FilterFormulas.AreaNitrogen.Apply(Of(5.9, Units.GramNitrogenPerDay), Of(0.47, Units.GramNitrogenPerSquareMetreDay)).Value,
+            FilterFormulas.FilterAreaNitrogen.Apply(Of(5.9, Units.GramNitrogenPerDay), Of(0.47, Units.GramNitrogenPerSquareMetreDay)).Value,
             1e-9);
     }
 
     [Fact]
     public void A_load_as_nitrogen_is_refused_where_ammonia_is_wanted() =>
         Assert.Throws<UnitMismatchException>(() =>
-            FilterFormulas.Area.Apply(Of(6, Units.GramNitrogenPerDay), Of(0.57, Units.GramAmmoniaPerSquareMetreDay)));
+            FilterFormulas.FilterArea.Apply(Of(6, Units.GramNitrogenPerDay), Of(0.57, Units.GramAmmoniaPerSquareMetreDay)));
 
     [Fact]
     public void Sand_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => MediaVolume.ForArea(13, 5000));

@@ -42,7 +42,7 @@ public sealed class AlkalinityTests
         var chemical = BaseChemical.All.Single(c => c.Id == id);
         var expected = 100 * (molarMass / acid) / (100.087 / 2);
         Assert.Equal(expected, BaseDose.ByEquivalentWeight(100, chemical), 0.0005 * expected);
-        var formula = BaseFormulas.All.Single(f => f.Id == $"base-{id}");
+        var formula = WaterFormulas.All.Single(f => f.Id == $"base-{id}");
         Assert.Equal(expected, formula.Apply(Of(100, Units.GramCalciumCarbonatePerDay)).Value, 0.0005 * expected);
     }
 
@@ -53,7 +53,7 @@ public sealed class AlkalinityTests
     [Fact]
     public void The_caustic_ones_say_so() =>
         Assert.All(
-            new[] { BaseFormulas.CalciumHydroxide, BaseFormulas.PotassiumHydroxide },
+            new[] { WaterFormulas.BaseCalciumHydroxide, WaterFormulas.BasePotassiumHydroxide },
             f => Assert.Contains("goggles", f.NotFor, StringComparison.Ordinal));
 
     [Fact]
@@ -63,7 +63,7 @@ public sealed class AlkalinityTests
         var alkalinity = WaterFormulas.AlkalinityUsed.Apply(nitrified);
         // By hand: 5.888 × 7.05 = 41.51; × 100.115 / 50.044 = 83.05.
         Assert.Equal(41.51, alkalinity.Value, 0.005);
-        Assert.Equal(83.05, BaseFormulas.PotassiumBicarbonate.Apply(alkalinity).Value, 0.03);
-        Assert.Throws<UnitMismatchException>(() => BaseFormulas.PotassiumBicarbonate.Apply(nitrified));
+        Assert.Equal(83.05, WaterFormulas.BasePotassiumBicarbonate.Apply(alkalinity).Value, 0.03);
+        Assert.Throws<UnitMismatchException>(() => WaterFormulas.BasePotassiumBicarbonate.Apply(nitrified));
     }
 }

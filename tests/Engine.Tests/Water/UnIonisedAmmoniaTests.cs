@@ -77,12 +77,12 @@ public sealed class UnIonisedAmmoniaTests
             UnIonisedAmmonia.Emerson(20, 7.2), WaterFormulas.UnIonisedAmmoniaShare.Apply(Of(68, Units.Fahrenheit), Of(7.2, Units.One)).Value, 1e-9);
         Assert.Equal(
             UnIonisedAmmonia.FromTotal(2, 20, 7.2),
-            WaterFormulas.UnIonisedAmmoniaFromTotal.Apply(Of(2, Units.MilligramNitrogenPerLitre), Of(68, Units.Fahrenheit), Of(7.2, Units.PH)).Value,
+            WaterFormulas.UnIonisedAmmonia.Apply(Of(2, Units.MilligramNitrogenPerLitre), Of(68, Units.Fahrenheit), Of(7.2, Units.PH)).Value,
             1e-12);
     }
 
     [Fact]
     public void A_reading_that_is_not_counted_as_nitrogen_is_refused() =>
         Assert.Throws<UnitMismatchException>(() =>
-            WaterFormulas.UnIonisedAmmoniaFromTotal.Apply(Of(2, Units.MilligramPerLitre), Of(20, Units.Celsius), Of(7.2, Units.PH)));
+            WaterFormulas.UnIonisedAmmonia.Apply(Of(2, Units.MilligramPerLitre), Of(20, Units.Celsius), Of(7.2, Units.PH)));
 }
