@@ -13,7 +13,7 @@ public static class FilterFormulas
     private const string RateNotFor =
         "A filter younger than about two months, or short of oxygen; media finer than about 1000 m²/m³, whose surface does far less.";
 
-    public static readonly Formula Area = new()
+    public static readonly Formula FilterArea = new()
     {
         Id = "filter-area",
         Name = "Biofilter surface, ammonia as NH3",
@@ -30,10 +30,10 @@ public static class FilterFormulas
         Confidence = Confidence.Textbook,
         Error = RateError,
         NotFor = RateNotFor,
-        Compute = x => FilterArea.Fao(x[0], x[1]),
+        Compute = x => Filter.FilterArea.Fao(x[0], x[1]),
     };
 
-    public static readonly Formula AreaNitrogen = new()
+    public static readonly Formula FilterAreaNitrogen = new()
     {
         Id = "filter-area-nitrogen",
         Name = "Biofilter surface, ammonia as nitrogen",
@@ -50,7 +50,7 @@ public static class FilterFormulas
         Confidence = Confidence.PublishedExample,
         Error = RateError,
         NotFor = RateNotFor,
-        Compute = x => FilterArea.FromNitrogen(x[0], x[1]),
+        Compute = x => Filter.FilterArea.FromNitrogen(x[0], x[1]),
     };
 
     public static readonly Formula MediaForArea = new()
@@ -72,7 +72,7 @@ public static class FilterFormulas
         Compute = x => MediaVolume.ForArea(x[0], x[1]),
     };
 
-    public static readonly Formula TemperatureFactor = new()
+    public static readonly Formula NitrificationTemperatureFactor = new()
     {
         Id = "nitrification-temperature-factor",
         Name = "Temperature factor of nitrification",
@@ -98,5 +98,5 @@ public static class FilterFormulas
     };
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Formula> All { get; } = [Area, AreaNitrogen, MediaForArea, TemperatureFactor];
+    public static IReadOnlyList<Formula> All { get; } = [FilterArea, FilterAreaNitrogen, MediaForArea, NitrificationTemperatureFactor];
 }

@@ -3,7 +3,7 @@ using Runnel.Engine.Quantities;
 
 namespace Runnel.Engine.Water;
 
-/// <summary>The formulary's entries about water: oxygen, ammonia, and what feed does to it. Bases are in <see cref="BaseFormulas"/>.</summary>
+/// <summary>The formulary's entries about water: oxygen, ammonia, and what feed does to it.</summary>
 public static class WaterFormulas
 {
     private const string Subject = "Water";
@@ -78,10 +78,10 @@ public static class WaterFormulas
         Confidence = Confidence.PublishedExample,
         Error = "Other published tables differ by up to 3 % of the value; a pH reading that is 0.1 off moves it by a quarter.",
         NotFor = "Salt water; dissolved salt lowers the share a little.",
-        Compute = x => UnIonisedAmmonia.Emerson(x[0], x[1]),
+        Compute = x => Water.UnIonisedAmmonia.Emerson(x[0], x[1]),
     };
 
-    public static readonly Formula UnIonisedAmmoniaFromTotal = new()
+    public static readonly Formula UnIonisedAmmonia = new()
     {
         Id = "un-ionised-ammonia",
         Name = "Un-ionised ammonia",
@@ -93,7 +93,7 @@ public static class WaterFormulas
         Confidence = Confidence.PublishedExample,
         Error = "Other published tables differ by up to 3 % of the value; home tests of ammonia and pH are coarser than that.",
         NotFor = "Salt water; a test that prints ammonia as NH3 or NH4 and not as nitrogen, before it is converted.",
-        Compute = x => UnIonisedAmmonia.FromTotal(x[0], x[1], x[2]),
+        Compute = x => Water.UnIonisedAmmonia.FromTotal(x[0], x[1], x[2]),
     };
 
     public static readonly Formula AmmoniaFromFeed = new()
@@ -213,10 +213,21 @@ public static class WaterFormulas
         Compute = x => Water.AlkalinityUsed.Ebeling(x[0]),
     };
 
-    /// <summary>All of them, bases included.</summary>
+    public static readonly Formula BaseSodiumBicarbonate = BaseFormula.Of(BaseChemical.SodiumBicarbonate);
+
+    public static readonly Formula BasePotassiumBicarbonate = BaseFormula.Of(BaseChemical.PotassiumBicarbonate);
+
+    public static readonly Formula BaseCalciumCarbonate = BaseFormula.Of(BaseChemical.CalciumCarbonate);
+
+    public static readonly Formula BaseCalciumHydroxide = BaseFormula.Of(BaseChemical.CalciumHydroxide);
+
+    public static readonly Formula BasePotassiumHydroxide = BaseFormula.Of(BaseChemical.PotassiumHydroxide);
+
+    /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All { get; } =
     [
-        OxygenSaturation, PressureAtElevation, UnIonisedAmmoniaShare, UnIonisedAmmoniaFromTotal, AmmoniaFromFeed, AmmoniaFromFeedFao,
-        AmmoniaToNitrogen, NitrogenToAmmonia, OxygenFromFeed, SolidsFromFeed, AlkalinityUsed, .. BaseFormulas.All,
+        OxygenSaturation, PressureAtElevation, UnIonisedAmmoniaShare, UnIonisedAmmonia, AmmoniaFromFeed, AmmoniaFromFeedFao,
+        AmmoniaToNitrogen, NitrogenToAmmonia, OxygenFromFeed, SolidsFromFeed, AlkalinityUsed, BaseSodiumBicarbonate, BasePotassiumBicarbonate,
+        BaseCalciumCarbonate, BaseCalciumHydroxide, BasePotassiumHydroxide,
     ];
 }
