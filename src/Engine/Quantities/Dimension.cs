@@ -12,9 +12,10 @@ namespace Runnel.Engine.Quantities;
 /// <param name="Light">Exponent of lumen.</param>
 /// <param name="Money">Exponent of the plan's currency.</param>
 /// <param name="Basis">Empty, or what the number is counted as.</param>
+/// <param name="Current">Exponent of ampere.</param>
 public readonly record struct Dimension(
     sbyte Mass = 0, sbyte Length = 0, sbyte Time = 0, sbyte Temperature = 0, sbyte Amount = 0, sbyte Light = 0, sbyte Money = 0,
-    string? Basis = null)
+    string? Basis = null, sbyte Current = 0)
 {
     /// <summary>Basis of a temperature on a scale, as opposed to a temperature difference.</summary>
     public const string PointBasis = "on the Celsius scale";
@@ -27,11 +28,13 @@ public readonly record struct Dimension(
 
     public static Dimension operator *(Dimension a, Dimension b) => new(
         (sbyte)(a.Mass + b.Mass), (sbyte)(a.Length + b.Length), (sbyte)(a.Time + b.Time), (sbyte)(a.Temperature + b.Temperature),
-        (sbyte)(a.Amount + b.Amount), (sbyte)(a.Light + b.Light), (sbyte)(a.Money + b.Money), Join(a, b, dividing: false));
+        (sbyte)(a.Amount + b.Amount), (sbyte)(a.Light + b.Light), (sbyte)(a.Money + b.Money), Join(a, b, dividing: false),
+        (sbyte)(a.Current + b.Current));
 
     public static Dimension operator /(Dimension a, Dimension b) => new(
         (sbyte)(a.Mass - b.Mass), (sbyte)(a.Length - b.Length), (sbyte)(a.Time - b.Time), (sbyte)(a.Temperature - b.Temperature),
-        (sbyte)(a.Amount - b.Amount), (sbyte)(a.Light - b.Light), (sbyte)(a.Money - b.Money), Join(a, b, dividing: true));
+        (sbyte)(a.Amount - b.Amount), (sbyte)(a.Light - b.Light), (sbyte)(a.Money - b.Money), Join(a, b, dividing: true),
+        (sbyte)(a.Current - b.Current));
 
     public static Dimension Multiply(Dimension left, Dimension right) => left * right;
 
@@ -86,6 +89,7 @@ public readonly record struct Dimension(
         Say(Temperature, "K");
         Say(Amount, "mol");
         Say(Light, "lm");
+        Say(Current, "A");
         var text = parts.Count == 0 ? "a number" : string.Join('·', parts);
         return Basis is null ? text : $"{text} {Basis}";
     }

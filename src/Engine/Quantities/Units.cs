@@ -80,6 +80,11 @@ public static class Units
     public static readonly Unit WattPerKelvin = new("W/K", new(Mass: 1, Length: 2, Time: -3, Temperature: -1), 1);
     public static readonly Unit SquareMetreKelvinPerWatt = new("m²K/W", new(Mass: -1, Time: 3, Temperature: 1), 1);
     public static readonly Unit WattPerSquareMetre = new("W/m²", new(Mass: 1, Time: -3), 1);
+    public static readonly Unit KilowattHourPerSquareMetreDay = new("kWh/m²/d", new(Mass: 1, Time: -3), 3.6e6 / Day);
+    public static readonly Unit KilojoulePerKilogram = new("kJ/kg", new(Length: 2, Time: -2), 1000);
+    public static readonly Unit Ampere = new("A", new(Current: 1), 1);
+    public static readonly Unit AmpereHour = new("Ah", new(Current: 1, Time: 1), Hour);
+    public static readonly Unit Volt = new("V", new(Mass: 1, Length: 2, Time: -3, Current: -1), 1);
 
     public static readonly Unit CubicMetrePerSecond = new("m³/s", VolumeD / TimeD, 1);
     public static readonly Unit LitrePerHour = new("L/h", VolumeD / TimeD, 0.001 / Hour);
