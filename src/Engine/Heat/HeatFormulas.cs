@@ -162,7 +162,7 @@ public static class HeatFormulas
             new("Carrier 1918 in the SI form of ASHRAE Handbook HVAC Applications, natatoriums, as quoted in public engineering texts"),
             SmithLofJones,
         ],
-        Confidence = Confidence.PublishedExample,
+        Confidence = Confidence.Textbook,
         Error = "published rules differ 2.4 times at one point",
         NotFor = "covered water, spray, trickling water; leaves, which evaporate more than the beds",
         Compute = x => Evaporation.Carrier(x[0], x[1], x[2], x[3], x[4]),

@@ -13,13 +13,10 @@ public static class CircularSegment
     {
         Range.Within(diameter, 0, Volumes.Volume.MaxLength);
         Range.Within(depth, 0, diameter);
-        var r = diameter / 2;
-        if (r == 0)
-        {
-            return 0;
-        }
-        var h = depth;
-        return r * r * Math.Acos((r - h) / r) - (r - h) * Math.Sqrt(h * (2 * r - h));
+        var (r, h) = (diameter / 2, depth);
+        var halfWidth = Math.Sqrt(h * (2 * r - h));
+        // The angle is acos((R − h)/R); taken so, a film of water does not come out below nothing.
+        return Math.Max(0, r * r * Math.Atan2(halfWidth, r - h) - (r - h) * halfWidth);
     }
 
     /// <summary>Volume of water in a lying round vessel with flat ends.</summary>
