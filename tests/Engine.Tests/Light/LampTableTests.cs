@@ -81,13 +81,13 @@ public class LampTableTests
         foreach (var kind in Enum.GetValues<LampKind>())
         {
             Sound(LuxPerPhoton.Of(kind), LightFormulas.PhotonsFromLumens.Inputs[1].Min, LightFormulas.PhotonsFromLumens.Inputs[1].Max);
-            Sound(PhotonEfficacy.Of(kind), LightFormulas.PhotonsFromPower.Inputs[1].Min, LightFormulas.PhotonsFromPower.Inputs[1].Max);
+            Sound(TypicalEfficacy.Of(kind), LightFormulas.PhotonsFromPower.Inputs[1].Min, LightFormulas.PhotonsFromPower.Inputs[1].Max);
         }
         foreach (var glazing in Enum.GetValues<Glazing>())
         {
-            Sound(CoverTransmission.Of(glazing), 0, 100);
+            Sound(GlazingTransmission.Of(glazing), 0, 100);
         }
-        Sound(CoverTransmission.Shade, 0, 100);
+        Sound(GlazingTransmission.Shade, 0, 100);
     }
 
     [Theory]
@@ -98,14 +98,14 @@ public class LampTableTests
     [InlineData(LampKind.RedAndBlueLed, 1.66)]
     public void Nelson_and_Bugbee_lie_within_the_rows(LampKind kind, double printed)
     {
-        var row = PhotonEfficacy.Of(kind);
+        var row = TypicalEfficacy.Of(kind);
         Assert.InRange(printed, row.Unit.FromSi(row.Low), row.Unit.FromSi(row.High) + 1e-9);
     }
 
     [Fact]
     public void Glass_less_frame_and_dirt_is_what_whole_greenhouses_pass()
     {
-        var glass = CoverTransmission.Of(Glazing.SingleGlass);
+        var glass = GlazingTransmission.Of(Glazing.SingleGlass);
         var passed = DailyLight.UnderCover(100, glass.Unit.FromSi(glass.Likely), 25);
         Assert.InRange(passed, 35, 70);
     }

@@ -4,7 +4,7 @@ using Runnel.Engine.Quantities;
 namespace Runnel.Engine.Light;
 
 /// <summary>Share of daylight that passes a greenhouse's glazing, clean and square to the light.</summary>
-public static class CoverTransmission
+public static class GlazingTransmission
 {
     /// <summary>What frame, dirt and slanting sun take from the light that clean glazing would pass.</summary>
     public static Estimate Shade { get; } = Estimate.Of(

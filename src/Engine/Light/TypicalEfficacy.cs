@@ -4,7 +4,7 @@ using Runnel.Engine.Quantities;
 namespace Runnel.Engine.Light;
 
 /// <summary>Photons for each joule of electricity, whole lamp, by kind: for lamps whose box tells neither lumens nor photons.</summary>
-public static class PhotonEfficacy
+public static class TypicalEfficacy
 {
     private const string Nelson = "Nelson and Bugbee 2014, PLoS ONE 9(6), e99010";
     private const string LampTable = "a UK table of lamps in lm/W of circuit power, divided by the lux for each µmol/m²/s";
