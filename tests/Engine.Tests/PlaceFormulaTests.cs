@@ -42,8 +42,7 @@ public class PlaceFormulaTests
 
         double At(double value)
         {
-            // A lying vessel is never deeper than it is wide: the widest for a depth, the shallowest for a width.
-            var x = formula.Inputs.Select(i => input == "depth" ? i.Max : i.Min).ToArray();
+            var x = formula.Inputs.Select(i => i.Min + (i.Max - i.Min) / 3).ToArray();
             x[index] = value;
             return formula.Compute(x);
         }
@@ -85,7 +84,6 @@ public class PlaceFormulaTests
     {
         foreach (var formula in All)
         {
-            // A third of the way up the range; no lying vessel is deeper than it is wide.
             var values = formula.Inputs.Select(i => i.Min + (i.Max - i.Min) / 3).ToArray();
             var figures = formula.Inputs
                 .Zip(values, (i, v) => Figure.Constant(v, i.Unit, i.Label, Source.Definition("a test")))

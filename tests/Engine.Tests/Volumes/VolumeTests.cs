@@ -79,8 +79,9 @@ public class VolumeTests
         });
 
     [Fact]
-    public void Water_deeper_than_the_vessel_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => CircularSegment.Volume(0.5, 1, 0.51));
+    [Proof("lying-cylinder-volume", Evidence.Derived, "no more goes into a full vessel")]
+    public void A_level_above_the_crown_is_a_full_vessel() =>
+        Assert.Equal(CircularSegment.Volume(0.5, 1, 0.5), CircularSegment.Volume(0.5, 1, 0.6));
 
     [Fact]
     [Proof("drum-diameter", Evidence.Published, "the drum of 22.5 in x 33.5 in for which a public text prints 57.8 US gal; 0.2 %")]
