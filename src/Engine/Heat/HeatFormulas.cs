@@ -11,13 +11,13 @@ public static class HeatFormulas
     private static readonly Source SmithLofJones = new(
         "Smith, Löf and Jones 1998, Rates of evaporation from swimming pools in active use, ASHRAE Transactions 104(1), paper 4146 (abstract)");
 
-    private static readonly FormulaInput Water = new("water", "Temperature of the water", Units.Celsius, 0, Evaporation.MaxWater);
-    private static readonly FormulaInput Air = new("air", "Temperature of the air", Units.Celsius, Evaporation.MinAir, Evaporation.MaxAir);
+    private static readonly FormulaInput Water = new("water", "Temperature of the water", Units.Celsius, 0, Heat.Evaporation.MaxWater);
+    private static readonly FormulaInput Air = new("air", "Temperature of the air", Units.Celsius, Heat.Evaporation.MinAir, Heat.Evaporation.MaxAir);
     private static readonly FormulaInput Humidity = new("humidity", "Relative humidity of the air", Units.Percent, 0, 100);
     private static readonly FormulaOutput Rate = new("evaporation", "Evaporation", Units.KilogramPerSquareMetreHour);
 
     /// <summary>Saturation vapour pressure.</summary>
-    public static readonly Formula VapourPressure = new()
+    public static readonly Formula SaturationVapourPressure = new()
     {
         Id = "saturation-vapour-pressure",
         Name = "Saturation vapour pressure",
@@ -25,7 +25,7 @@ public static class HeatFormulas
         Equation = "ln p = C8/T + C9 + C10 T + C11 T² + C12 T³ + C13 ln T; over ice below 0 °C with C1 to C7",
         Inputs =
         [
-            new("temperature", "Temperature", Units.Celsius, SaturationVapourPressure.Min, SaturationVapourPressure.Max),
+            new("temperature", "Temperature", Units.Celsius, Heat.SaturationVapourPressure.Min, Heat.SaturationVapourPressure.Max),
         ],
         Output = new("pressure", "Saturation vapour pressure", Units.Pascal),
         Sources =
@@ -36,17 +36,17 @@ public static class HeatFormulas
         Confidence = Confidence.PublishedExample,
         Error = "under 300 ppm of ASHRAE's and IAPWS's tables",
         NotFor = "sea water",
-        Compute = x => SaturationVapourPressure.HylandWexler(x[0]),
+        Compute = x => Heat.SaturationVapourPressure.HylandWexler(x[0]),
     };
 
     /// <summary>Latent heat of vaporisation.</summary>
-    public static readonly Formula Latent = new()
+    public static readonly Formula LatentHeat = new()
     {
         Id = "latent-heat",
         Name = "Heat that evaporating water takes along",
         Subject = Subject,
         Equation = "L = 2501 − 2.361 T",
-        Inputs = [new("water", "Temperature of the water", Units.Celsius, LatentHeat.Min, LatentHeat.Max)],
+        Inputs = [new("water", "Temperature of the water", Units.Celsius, Heat.LatentHeat.Min, Heat.LatentHeat.Max)],
         Output = new("latent-heat", "Latent heat", Units.KilojoulePerKilogram),
         Sources =
         [
@@ -56,11 +56,11 @@ public static class HeatFormulas
         Confidence = Confidence.PublishedExample,
         Error = "under 0.1 % from 0 to 25 °C",
         NotFor = "boiling water, 2257 kJ/kg",
-        Compute = x => LatentHeat.Harrison(x[0]),
+        Compute = x => Heat.LatentHeat.Harrison(x[0]),
     };
 
     /// <summary>Transmittance of a tank wall.</summary>
-    public static readonly Formula Transmittance = new()
+    public static readonly Formula WallTransmittance = new()
     {
         Id = "wall-transmittance",
         Name = "Transmittance of an insulated tank wall",
@@ -68,19 +68,19 @@ public static class HeatFormulas
         Equation = "1/U = 1/h_i + d_1/k_1 + d_2/k_2 + 1/h_o",
         Inputs =
         [
-            new("wall", "Thickness of the wall", Units.Millimetre, 0, WallTransmittance.MaxThickness),
+            new("wall", "Thickness of the wall", Units.Millimetre, 0, Heat.WallTransmittance.MaxThickness),
             new("wall-conductivity", "Conductivity of the wall", Units.WattPerMetreKelvin,
-                WallTransmittance.MinConductivity, WallTransmittance.MaxConductivity, 0.45,
+                Heat.WallTransmittance.MinConductivity, Heat.WallTransmittance.MaxConductivity, 0.45,
                 "polyethylene: tables print 0.40 to 0.50 W/mK"),
-            new("insulation", "Thickness of the insulation", Units.Millimetre, 0, WallTransmittance.MaxThickness, 0, "bare wall"),
+            new("insulation", "Thickness of the insulation", Units.Millimetre, 0, Heat.WallTransmittance.MaxThickness, 0, "bare wall"),
             new("insulation-conductivity", "Conductivity of the insulation", Units.WattPerMetreKelvin,
-                WallTransmittance.MinConductivity, WallTransmittance.MaxConductivity, 0.0355,
+                Heat.WallTransmittance.MinConductivity, Heat.WallTransmittance.MaxConductivity, 0.0355,
                 "expanded polystyrene, ASHRAE Handbook Fundamentals, as tabulated by C. Bell, ht"),
             new("inner-film", "Film on the water side", Units.WattPerSquareMetreKelvin,
-                WallTransmittance.MinFilm, WallTransmittance.MaxFilm, WallTransmittance.UsualInnerFilm,
+                Heat.WallTransmittance.MinFilm, Heat.WallTransmittance.MaxFilm, Heat.WallTransmittance.UsualInnerFilm,
                 "from memory: a round number of textbooks, hardly counts"),
             new("outer-film", "Film on the air side", Units.WattPerSquareMetreKelvin,
-                WallTransmittance.MinFilm, WallTransmittance.MaxFilm, WallTransmittance.UsualOuterFilm,
+                Heat.WallTransmittance.MinFilm, Heat.WallTransmittance.MaxFilm, Heat.WallTransmittance.UsualOuterFilm,
                 "ASHRAE film resistance of an upright wall, 0.68 ft²·h·°F/Btu, as printed in WAC 51-11-0526"),
         ],
         Output = new("transmittance", "Transmittance", Units.WattPerSquareMetreKelvin),
@@ -88,7 +88,7 @@ public static class HeatFormulas
         Confidence = Confidence.Textbook,
         Error = "10 to 30 %: conductivities in print differ by a tenth, and the outer film of a bare wall is nearly all of it",
         NotFor = "gaps behind loose insulation, wet insulation, frames that bridge it, ground under a tank",
-        Compute = x => WallTransmittance.Iso6946(x[0], x[1], x[2], x[3], x[4], x[5]),
+        Compute = x => Heat.WallTransmittance.Iso6946(x[0], x[1], x[2], x[3], x[4], x[5]),
     };
 
     /// <summary>Heat through a wall.</summary>
@@ -140,7 +140,7 @@ public static class HeatFormulas
     };
 
     /// <summary>Evaporation by air speed and vapour pressure.</summary>
-    public static readonly Formula EvaporationRate = new()
+    public static readonly Formula Evaporation = new()
     {
         Id = "evaporation",
         Name = "Evaporation from open water",
@@ -151,9 +151,9 @@ public static class HeatFormulas
             Water,
             Air,
             Humidity,
-            new("speed", "Air speed over the water", Units.MetrePerSecond, 0, Evaporation.MaxSpeed, Evaporation.UsualSpeed,
+            new("speed", "Air speed over the water", Units.MetrePerSecond, 0, Heat.Evaporation.MaxSpeed, Heat.Evaporation.UsualSpeed,
                 "common practice, no source: air of a closed room"),
-            new("activity", "Activity factor", Units.One, Evaporation.MinActivity, Evaporation.MaxActivity, Evaporation.UsualActivity,
+            new("activity", "Activity factor", Units.One, Heat.Evaporation.MinActivity, Heat.Evaporation.MaxActivity, Heat.Evaporation.UsualActivity,
                 "ASHRAE Handbook HVAC Applications, still water (second hand); measured 0.74 by Smith, Löf and Jones 1998"),
         ],
         Output = Rate,
@@ -165,7 +165,7 @@ public static class HeatFormulas
         Confidence = Confidence.Textbook,
         Error = "published rules differ 2.4 times at one point",
         NotFor = "covered water, spray, trickling water; leaves, which evaporate more than the beds",
-        Compute = x => Evaporation.Carrier(x[0], x[1], x[2], x[3], x[4]),
+        Compute = x => Heat.Evaporation.Carrier(x[0], x[1], x[2], x[3], x[4]),
     };
 
     /// <summary>Evaporation by rising air.</summary>
@@ -185,7 +185,7 @@ public static class HeatFormulas
         Confidence = Confidence.PublishedExample,
         Error = "its author reports a mean deviation of 18 % from measurements",
         NotFor = "draughts, wind, covered water, high altitude",
-        Compute = x => Evaporation.Shah(x[0], x[1], x[2]),
+        Compute = x => Heat.Evaporation.Shah(x[0], x[1], x[2]),
     };
 
     /// <summary>Heat that evaporation takes.</summary>
@@ -197,15 +197,15 @@ public static class HeatFormulas
         Equation = "Q = w A Y",
         Inputs =
         [
-            new("evaporation", "Evaporation", Units.KilogramPerSquareMetreHour, 0, Evaporation.MaxRate),
-            new("area", "Open surface", Units.SquareMetre, 0, Evaporation.MaxArea),
+            new("evaporation", "Evaporation", Units.KilogramPerSquareMetreHour, 0, Heat.Evaporation.MaxRate),
+            new("area", "Open surface", Units.SquareMetre, 0, Heat.Evaporation.MaxArea),
             Water,
         ],
         Output = new("loss", "Heat lost", Units.Watt),
         Sources = [new("Engineering ToolBox, Water: heat of vaporization (steam-table values)")],
         Confidence = Confidence.PublishedExample,
         Error = "0.1 %, as good as the evaporation otherwise",
-        Compute = x => Evaporation.Heat(x[0], x[1], x[2]),
+        Compute = x => Heat.Evaporation.Heat(x[0], x[1], x[2]),
     };
 
     /// <summary>Heat for the water added each day.</summary>
@@ -248,7 +248,7 @@ public static class HeatFormulas
     };
 
     /// <summary>What a heater has to add.</summary>
-    public static readonly Formula HeaterNeed = new()
+    public static readonly Formula HeaterEnergy = new()
     {
         Id = "heater-energy",
         Name = "Energy a heater takes over a period",
@@ -256,16 +256,16 @@ public static class HeatFormulas
         Equation = "E = max(0, Q_loss − Q_other) t / 1000",
         Inputs =
         [
-            new("loss", "Mean loss", Units.Watt, -HeaterEnergy.MaxPower, HeaterEnergy.MaxPower),
-            new("other", "Mean heat from other things", Units.Watt, 0, HeaterEnergy.MaxPower, 0, "none counted"),
-            new("hours", "Length of the period", Units.HourUnit, 0, HeaterEnergy.MaxHours),
+            new("loss", "Mean loss", Units.Watt, -Heat.HeaterEnergy.MaxPower, Heat.HeaterEnergy.MaxPower),
+            new("other", "Mean heat from other things", Units.Watt, 0, Heat.HeaterEnergy.MaxPower, 0, "none counted"),
+            new("hours", "Length of the period", Units.HourUnit, 0, Heat.HeaterEnergy.MaxHours),
         ],
         Output = new("energy", "Energy of the heater", Units.KilowattHour),
         Sources = [Source.Definition("heat balance; heat that is too much is not stored")],
         Confidence = Confidence.Textbook,
         Error = "too low when loss and other heat change sides within the period",
         NotFor = "a whole year from yearly means",
-        Compute = x => HeaterEnergy.Balance(x[0], x[1], x[2]),
+        Compute = x => Heat.HeaterEnergy.Balance(x[0], x[1], x[2]),
     };
 
     private static Source HeatCapacity => Source.Definition("the British thermal unit (NIST SP 811): 4.1868 kJ warm one kilogram of water by one kelvin");
@@ -273,7 +273,7 @@ public static class HeatFormulas
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All { get; } =
     [
-        VapourPressure, Latent, Transmittance, WallLoss, SurfaceLoss, EvaporationRate, EvaporationShah, EvaporationHeat,
-        MakeUpHeat, HeatToWarm, HeaterNeed,
+        SaturationVapourPressure, LatentHeat, WallTransmittance, WallLoss, SurfaceLoss, Evaporation, EvaporationShah, EvaporationHeat,
+        MakeUpHeat, HeatToWarm, HeaterEnergy,
     ];
 }

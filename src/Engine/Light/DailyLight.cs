@@ -51,7 +51,7 @@ public static class DailyLight
 
     /// <summary>Daily light in a greenhouse.</summary>
     /// <param name="outdoors">Daily light outdoors, mol/m²/d, from 0 to 120.</param>
-    /// <param name="transmission">Share that clean glazing lets pass, %, from 0 to 100: see <see cref="CoverTransmission"/>.</param>
+    /// <param name="transmission">Share that clean glazing lets pass, %, from 0 to 100: see <see cref="GlazingTransmission"/>.</param>
     /// <param name="shade">Share of the rest lost to frame, dirt and slanting sun, %, from 0 to 100.</param>
     /// <returns>Daily light, mol/m²/d.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>

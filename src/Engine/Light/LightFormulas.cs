@@ -63,21 +63,21 @@ public static class LightFormulas
         Equation = "PPFD = PPF s / A",
         Inputs =
         [
-            new("photons", "Photon flux of all lamps", Units.MicromolePerSecond, 0, DailyLight.MaxFlux),
+            new("photons", "Photon flux of all lamps", Units.MicromolePerSecond, 0, Light.DailyLight.MaxFlux),
             new("reaching", "Share reaching the leaves", Units.Percent, 0, 100, 65,
                 "from memory: bare lamp 30 to 50 %, with reflector 60 to 75 %, with white side curtains 80 to 90 %"),
-            new("area", "Area of the bed", Units.SquareMetre, DailyLight.MinArea, DailyLight.MaxArea),
+            new("area", "Area of the bed", Units.SquareMetre, Light.DailyLight.MinArea, Light.DailyLight.MaxArea),
         ],
         Output = new("photon-flux", "Photon flux density", Units.MicromolePerSquareMetreSecond),
         Sources = [Source.Definition("conservation of photons: the lumen method of lighting design")],
         Confidence = Confidence.Textbook,
         Error = "as good as the share reaching the leaves: a third either way when guessed",
         NotFor = "the light at one spot",
-        Compute = x => DailyLight.MeanOnBed(x[0], x[1], x[2]),
+        Compute = x => Light.DailyLight.MeanOnBed(x[0], x[1], x[2]),
     };
 
     /// <summary>Daily light from steady light.</summary>
-    public static readonly Formula DailyLightOfLamps = new()
+    public static readonly Formula DailyLight = new()
     {
         Id = "daily-light",
         Name = "Daily light of lamps",
@@ -85,14 +85,14 @@ public static class LightFormulas
         Equation = "DLI = 0.0036 PPFD t",
         Inputs =
         [
-            new("photon-flux", "Photon flux density", Units.MicromolePerSquareMetreSecond, 0, DailyLight.MaxFluxDensity),
+            new("photon-flux", "Photon flux density", Units.MicromolePerSquareMetreSecond, 0, Light.DailyLight.MaxFluxDensity),
             new("hours", "Hours lit in each day", Units.HoursPerDay, 0, 24, 16, "common practice, no source: leafy plants are lit for 14 to 18 h"),
         ],
         Output = Daily,
         Sources = [new("Palmitessa et al., lettuce trial under 250 µmol/m²/s for 16 h, 340 for 12 h and 170 for 24 h (PMC12995675)")],
         Confidence = Confidence.PublishedExample,
         Error = "exact for steady light",
-        Compute = x => DailyLight.Integral(x[0], x[1]),
+        Compute = x => Light.DailyLight.Integral(x[0], x[1]),
     };
 
     /// <summary>Daily light outdoors.</summary>
@@ -104,8 +104,8 @@ public static class LightFormulas
         Equation = "DLI = c H",
         Inputs =
         [
-            new("radiation", "Global radiation on the level", Units.MegajoulePerSquareMetreDay, 0, DailyLight.MaxRadiation),
-            new("photons", "Photons in it", Units.MolePerMegajoule, DailyLight.MinPhotons, DailyLight.MaxPhotons, DailyLight.UsualPhotons,
+            new("radiation", "Global radiation on the level", Units.MegajoulePerSquareMetreDay, 0, Light.DailyLight.MaxRadiation),
+            new("photons", "Photons in it", Units.MolePerMegajoule, Light.DailyLight.MinPhotons, Light.DailyLight.MaxPhotons, Light.DailyLight.UsualPhotons,
                 "share of 0.45 of 400 to 700 nm (Akitsu et al.) × 4.57 µmol/J (Thimijan and Heins 1983)"),
         ],
         Output = Daily,
@@ -117,7 +117,7 @@ public static class LightFormulas
         ],
         Confidence = Confidence.PublishedExample,
         Error = "10 %: published factors run from 1.94 to 2.3 mol/MJ",
-        Compute = x => DailyLight.FromRadiation(x[0], x[1]),
+        Compute = x => Light.DailyLight.FromRadiation(x[0], x[1]),
     };
 
     /// <summary>Daily light in a greenhouse.</summary>
@@ -129,16 +129,16 @@ public static class LightFormulas
         Equation = "DLI = DLI_out τ (1 − s)",
         Inputs =
         [
-            new("outdoors", "Daily light outdoors", Units.MolePerSquareMetreDay, 0, DailyLight.MaxDaily),
+            new("outdoors", "Daily light outdoors", Units.MolePerSquareMetreDay, 0, Light.DailyLight.MaxDaily),
             new("transmission", "Transmission of clean glazing", Units.Percent, 0, 100),
-            new("shade", "Lost to frame, dirt and slanting sun", Units.Percent, 0, 100, 25, CoverTransmission.Shade.From.Source),
+            new("shade", "Lost to frame, dirt and slanting sun", Units.Percent, 0, 100, 25, GlazingTransmission.Shade.From.Source),
         ],
         Output = Daily,
         Sources = [Source.Practice("the losses of glazing, frame and dirt multiplied")],
         Confidence = Confidence.Textbook,
         Error = "a third either way: greenhouses pass 35 to 70 %",
         NotFor = "one corner at one hour; a window sill",
-        Compute = x => DailyLight.UnderCover(x[0], x[1], x[2]),
+        Compute = x => Light.DailyLight.UnderCover(x[0], x[1], x[2]),
     };
 
     /// <summary>Energy of lamps for a daily light.</summary>
@@ -150,8 +150,8 @@ public static class LightFormulas
         Equation = "E = DLI / (3.6 η s)",
         Inputs =
         [
-            new("daily-light", "Daily light from lamps", Units.MolePerSquareMetreDay, 0, DailyLight.MaxDaily),
-            new("efficacy", "Photons for each joule", Units.MicromolePerJoule, DailyLight.MinEfficacy, DailyLight.MaxEfficacy),
+            new("daily-light", "Daily light from lamps", Units.MolePerSquareMetreDay, 0, Light.DailyLight.MaxDaily),
+            new("efficacy", "Photons for each joule", Units.MicromolePerJoule, Light.DailyLight.MinEfficacy, Light.DailyLight.MaxEfficacy),
             new("reaching", "Share reaching the leaves", Units.Percent, 1, 100, 65,
                 "from memory: bare lamp 30 to 50 %, with reflector 60 to 75 %, with white side curtains 80 to 90 %"),
         ],
@@ -159,12 +159,12 @@ public static class LightFormulas
         Sources = [Source.Definition("the definitions of mole, joule and kilowatt hour")],
         Confidence = Confidence.Textbook,
         Error = "as good as efficacy and share",
-        Compute = x => DailyLight.LampEnergy(x[0], x[1], x[2]),
+        Compute = x => Light.DailyLight.LampEnergy(x[0], x[1], x[2]),
     };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All { get; } =
     [
-        PhotonsFromLumens, PhotonsFromPower, PhotonFluxOnBed, DailyLightOfLamps, Daylight, DaylightUnderCover, LampEnergyForLight,
+        PhotonsFromLumens, PhotonsFromPower, PhotonFluxOnBed, DailyLight, Daylight, DaylightUnderCover, LampEnergyForLight,
     ];
 }

@@ -21,7 +21,7 @@ public static class PhotonFlux
 
     /// <summary>Photon flux from electric power.</summary>
     /// <param name="power">Electric power drawn, W, from 0 to 1 000 000.</param>
-    /// <param name="efficacy">Photons for each joule, µmol/J, from 0 to 5: see <see cref="PhotonEfficacy"/>.</param>
+    /// <param name="efficacy">Photons for each joule, µmol/J, from 0 to 5: see <see cref="TypicalEfficacy"/>.</param>
     /// <returns>Photon flux, µmol/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>
     /// <remarks>PPF = P η. Source: definition of photon efficacy. Not for: watts that a bulb "stands for".</remarks>

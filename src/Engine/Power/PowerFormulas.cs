@@ -73,7 +73,7 @@ public static class PowerFormulas
     };
 
     /// <summary>How long a battery lasts.</summary>
-    public static readonly Formula BatteryTime = new()
+    public static readonly Formula BatteryRunTime = new()
     {
         Id = "battery-run-time",
         Name = "How long a lead battery lasts",
@@ -81,21 +81,21 @@ public static class PowerFormulas
         Equation = "t = H (C / (I H))^k",
         Inputs =
         [
-            new("capacity", "Rated capacity", Units.AmpereHour, BatteryRunTime.MinCapacity, BatteryRunTime.MaxCapacity),
-            new("current", "Steady current", Units.Ampere, BatteryRunTime.MinCurrent, BatteryRunTime.MaxCurrent),
-            new("rated-time", "Time over which it is rated", Units.HourUnit, BatteryRunTime.MinRatedTime, BatteryRunTime.MaxRatedTime,
-                BatteryRunTime.UsualRatedTime, "common practice, no source: lead batteries are rated over 20 h"),
-            new("exponent", "Peukert's exponent", Units.One, BatteryRunTime.MinExponent, BatteryRunTime.MaxExponent,
-                BatteryRunTime.UsualExponent, "default of a battery monitor's manual; texts print 1.05 to 1.6 by kind"),
+            new("capacity", "Rated capacity", Units.AmpereHour, Power.BatteryRunTime.MinCapacity, Power.BatteryRunTime.MaxCapacity),
+            new("current", "Steady current", Units.Ampere, Power.BatteryRunTime.MinCurrent, Power.BatteryRunTime.MaxCurrent),
+            new("rated-time", "Time over which it is rated", Units.HourUnit, Power.BatteryRunTime.MinRatedTime, Power.BatteryRunTime.MaxRatedTime,
+                Power.BatteryRunTime.UsualRatedTime, "common practice, no source: lead batteries are rated over 20 h"),
+            new("exponent", "Peukert's exponent", Units.One, Power.BatteryRunTime.MinExponent, Power.BatteryRunTime.MaxExponent,
+                Power.BatteryRunTime.UsualExponent, "default of a battery monitor's manual; texts print 1.05 to 1.6 by kind"),
         ],
         Output = new("time", "Time until empty", Units.HourUnit),
         Sources = [new("Peukert's law; worked example in an electrotechnical text: 100 Ah, 5 A, exponent 1.2, 14.5 h (one-ampere capacity)")],
         Confidence = Confidence.PublishedExample,
         Error = "a quarter or more: printed exponents run from 1.05 to 1.6, and age and cold take their share",
         NotFor = "emptying a lead battery on purpose: plan with half; the only guard of the fish: test it",
-        Compute = x => BatteryRunTime.Peukert(x[0], x[1], x[2], x[3]),
+        Compute = x => Power.BatteryRunTime.Peukert(x[0], x[1], x[2], x[3]),
     };
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Formula> All { get; } = [EnergyFromPower, EnergyFromMeanPower, ContinuousLoadLimit, BatteryTime];
+    public static IReadOnlyList<Formula> All { get; } = [EnergyFromPower, EnergyFromMeanPower, ContinuousLoadLimit, BatteryRunTime];
 }

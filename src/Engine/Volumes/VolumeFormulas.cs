@@ -61,7 +61,7 @@ public static class VolumeFormulas
         Output = new("area", "Wetted cross-section", Units.SquareMetre),
         Sources = [Geometry, new("C. Bell, fluids: general engineering library, worked examples of partly filled circles")],
         Confidence = Confidence.PublishedExample,
-        Error = "exact; the depth may not exceed the diameter",
+        Error = "exact; a depth above the crown counts as full",
         Compute = x => CircularSegment.Area(x[0], x[1]),
     };
 
@@ -76,7 +76,7 @@ public static class VolumeFormulas
         Output = Water,
         Sources = [Geometry],
         Confidence = Confidence.Textbook,
-        Error = "exact for flat ends and a level vessel; the depth may not exceed the diameter",
+        Error = "exact for flat ends and a level vessel; a depth above the crown counts as full",
         NotFor = "domed ends, a vessel that does not lie level",
         Compute = x => CircularSegment.Volume(x[0], x[1], x[2]),
     };
