@@ -150,7 +150,13 @@ public sealed class Working(Style style)
     };
 
     /// <summary>A number among terms, with its name.</summary>
-    private string Named(Figure figure) => figure.Label is { } label ? $"{Short(label)} {style.Write(figure)}" : Term(figure);
+    private string Named(Figure figure) => figure switch
+    {
+        // Parts carry the grower's own names: their capitals stay.
+        { Label: { } label, Id: { } id } when id.StartsWith("part.", StringComparison.Ordinal) => $"{label} {style.Write(figure)}",
+        { Label: { } label } => $"{Short(label)} {style.Write(figure)}",
+        _ => Term(figure),
+    };
 
     private string Equals(string sum, Figure figure) => $"{sum} = {style.Write(figure)}";
 

@@ -1,6 +1,5 @@
 using Runnel.Engine.Figures;
 using Runnel.Engine.Heat;
-using Runnel.Engine.Numerics;
 using Runnel.Engine.Plan;
 
 namespace Runnel.Engine.Assess;
@@ -33,7 +32,9 @@ public static class Assessor
         {
             return assessment;
         }
-        DrawRanges(assessment, desk, weather, draws, progress, cancel);
+        Ranges.Draw(
+            assessment.Figures, [.. desk.Taken.Values.Select(f => ((Given)f.How).Estimate)], draws,
+            draw => Once(new Desk(plan, shelf, draw), weather).Figures, progress, cancel);
         return assessment with { Draws = draws };
     }
 
@@ -70,54 +71,5 @@ public static class Assessor
     {
         var other = new Desk(plan, desk.Shelf, desk.Draw, desk.Taken);
         return Once(other, weather);
-    }
-
-    private static void DrawRanges(Assessment likely, Desk desk, Climate? weather, int draws, IProgress<double>? progress, CancellationToken cancel)
-    {
-        var ranges = desk.Taken.Values.Select(f => ((Given)f.How).Estimate).Where(e => e.IsRange).ToList();
-        if (ranges.Count == 0)
-        {
-            return;
-        }
-        var column = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var range in ranges)
-        {
-            column.TryAdd(range.From.Path, column.Count);
-        }
-        var hypercube = new LatinHypercube(column.Count, draws, Seed);
-        var figures = likely.Figures.All;
-        var drawn = new Dictionary<string, double[]>(StringComparer.Ordinal);
-        var filled = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var k = 0; k < draws; k++)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var draw = k;
-            var one = new Desk(desk.Plan, desk.Shelf,
-                e => e.IsRange && column.TryGetValue(e.From.Path, out var c) ? Distributions.At(e, hypercube[c, draw]) : e.Likely);
-            foreach (var figure in Once(one, weather).Figures.All)
-            {
-                if (!drawn.TryGetValue(figure.Id!, out var values))
-                {
-                    drawn.Add(figure.Id!, values = new double[draws]);
-                    filled.Add(figure.Id!, 0);
-                }
-                values[filled[figure.Id!]++] = figure.Si;
-            }
-            progress?.Report((k + 1.0) / draws);
-        }
-        foreach (var figure in figures)
-        {
-            if (drawn.TryGetValue(figure.Id!, out var values))
-            {
-                var sorted = values.AsSpan(0, filled[figure.Id!]);
-                sorted.Sort();
-                var (low, high) = (Distributions.Quantile(sorted, 0.1), Distributions.Quantile(sorted, 0.9));
-                // Draws that differ by rounding only are no range.
-                if (high - low > 1e-12 * Math.Max(Math.Abs(low), Math.Abs(high)))
-                {
-                    figure.SetRange(Math.Min(low, figure.Si), Math.Max(high, figure.Si));
-                }
-            }
-        }
     }
 }

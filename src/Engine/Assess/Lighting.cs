@@ -56,8 +56,8 @@ internal static class Lighting
             var inside = outside;
             if (desk.Plan.Place.Setting == Setting.Greenhouse)
             {
-                var transmission = desk.Take(CoverTransmission.Of(desk.Plan.Place.Cover?.Glazing ?? Glazing.SingleGlass));
-                var shade = desk.Take(CoverTransmission.Shade);
+                var transmission = desk.Take(GlazingTransmission.Of(desk.Plan.Place.Cover?.Glazing ?? Glazing.SingleGlass));
+                var shade = desk.Take(GlazingTransmission.Shade);
                 inside = LightFormulas.DaylightUnderCover.Apply(outside, transmission, shade);
             }
             months.Add(desk.Name(inside, $"light.sun.month.{m + 1}", $"Daily light from the sun in {CalendarDay.MonthNames[m]}", Units.MolePerSquareMetreDay));
@@ -80,7 +80,7 @@ internal static class Lighting
             }
             var all = (desk.Take(lamp.Count) * one).Called($"Photons of all {lamp.Name}", Units.MicromolePerSecond);
             if (desk.Apply(LightFormulas.PhotonFluxOnBed, all, desk.Take(lamp.Reaching), area) is { } flux
-                && desk.Apply(LightFormulas.DailyLightOfLamps, flux, desk.Take(lamp.Hours)) is { } daily)
+                && desk.Apply(LightFormulas.DailyLight, flux, desk.Take(lamp.Hours)) is { } daily)
             {
                 light.Add(daily);
             }
@@ -103,7 +103,7 @@ internal static class Lighting
         {
             return desk.Apply(LightFormulas.PhotonsFromLumens, desk.Take(lumens), desk.Take(LuxPerPhoton.Of(lamp.Kind, Colour(lamp))));
         }
-        return desk.Apply(LightFormulas.PhotonsFromPower, desk.Take(lamp.Watts), desk.Take(PhotonEfficacy.Of(lamp.Kind)));
+        return desk.Apply(LightFormulas.PhotonsFromPower, desk.Take(lamp.Watts), desk.Take(TypicalEfficacy.Of(lamp.Kind)));
     }
 
     private static double? Colour(Lamp lamp)

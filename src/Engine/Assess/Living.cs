@@ -60,7 +60,7 @@ internal sealed class Living
             var number = desk.Take(batch.Number);
             var massIn = FishFormulas.FishMass.Apply(number, desk.Take(batch.Weight));
             var massAtMost = batch.HarvestAt is { } harvest
-                ? (FishFormulas.FishMass.Apply(number, desk.Take(harvest)) * desk.Take(batch.Survival)).Called($"{batch.Species} at harvest", Units.Kilogram)
+                ? (FishFormulas.FishMass.Apply(number, desk.Take(harvest)) * desk.Take(batch.Survival)).Called($"Fish at harvest, {batch.Species}", Units.Kilogram)
                 : massIn;
             batches.Add(new(batch, species, number, massIn, massAtMost, path));
         }
@@ -142,6 +142,10 @@ internal sealed class Living
         "feed/ratio/fruiting", "Feed for each square metre of fruiting crop", 20, 65, 100, Units.GramPerSquareMetreDay,
         "likely: FAO Technical Paper 589 (2014), section 8.1, 50 to 80; high: Rakocy 2007, 60 to 100 for rafts; low: common practice, no source");
 
+    internal static readonly Estimate FilterRate = Desk.Assumed(
+        "filter/rate", "Ammonia that each square metre of filter removes", 0.2, 0.57, 1.0, Units.GramAmmoniaPerSquareMetreDay,
+        "likely: FAO Technical Paper 589 (2014), appendix 4 (from memory); span: Rakocy & McGinty, 0.2 to 1.1; Harwanto, Oh & Jo 2011 measured 0.576 as total ammonia");
+
     /// <summary>Feed against every limit, and what the feed brings with it.</summary>
     public Balance Solve(Desk desk, IReadOnlyList<VesselFacts> vessels, Figure? waterTemperature)
     {
@@ -157,7 +161,7 @@ internal sealed class Living
             if (desk.Apply(WaterFormulas.AlkalinityUsed, tan) is { } alkalinity)
             {
                 alkalinity = desk.Name(alkalinity, "balance.alkalinity", "Alkalinity used by the filter, at most", Units.GramCalciumCarbonatePerDay);
-                if (desk.Apply(BaseFormulas.PotassiumBicarbonate, alkalinity) is { } bicarbonate)
+                if (desk.Apply(WaterFormulas.BasePotassiumBicarbonate, alkalinity) is { } bicarbonate)
                 {
                     desk.Name(bicarbonate, "balance.base", "Potassium bicarbonate that would replace it", Units.GramPerDay);
                 }
@@ -221,14 +225,12 @@ internal sealed class Living
             return null;
         }
         var surface = desk.Name(Figure.Sum([.. surfaces]), "filter.area", "Surface for bacteria", Units.SquareMetre);
-        var rate = desk.Take(Desk.Assumed(
-            "filter/rate", "Ammonia that each square metre of filter removes", 0.2, 0.57, 1.0, Units.GramAmmoniaPerSquareMetreDay,
-            "likely: FAO Technical Paper 589 (2014), appendix 4 (from memory), supported by Harwanto, Oh & Jo 2011 (0.576); low: Rakocy & McGinty, 0.2 to 1.1"));
+        var rate = desk.Take(FilterRate);
         var removed = surface * rate;
         if (waterTemperature is not null
-            && FilterFormulas.TemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.TemperatureFactor, 1)).Count == 0)
+            && FilterFormulas.NitrificationTemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1)).Count == 0)
         {
-            removed *= FilterFormulas.TemperatureFactor.Apply(waterTemperature, Default(desk, FilterFormulas.TemperatureFactor, 1));
+            removed *= FilterFormulas.NitrificationTemperatureFactor.Apply(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1));
         }
         var removes = removed.Called("Ammonia that the filter can remove", Units.GramAmmoniaPerDay);
         // The published rule is linear in feed: what one gram of feed gives off, at this protein.

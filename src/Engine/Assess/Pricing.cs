@@ -68,7 +68,7 @@ internal sealed class Pricing(Desk desk)
         }
         if (Purchase.InWholePacks(price))
         {
-            var packs = (needed / per).RoundUp(Packs(price));
+            var packs = (needed / per).RoundUp(Packs(price, Math.Ceiling(needed.Si / per.Si - 1e-9)));
             return (packs * amount, packs);
         }
         var unit = per.Si == per.Unit!.Factor ? per.Unit : new Unit(Writes(price), per.Dimension, per.Si);
@@ -93,9 +93,11 @@ internal sealed class Pricing(Desk desk)
         return null;
     }
 
-    private static string Packs(Price price) => price.Per.Unit.Dimension == Dimension.None
-        ? $"packs of {price.Per.Likely:0.##}"
-        : $"packs of {Writes(price)}";
+    private static string Packs(Price price, double number)
+    {
+        var size = price.Per.Unit.Dimension == Dimension.None ? $"{price.Per.Likely:0.##}" : Writes(price);
+        return number is 1 ? $"pack of {size}" : $"packs of {size}";
+    }
 
     private static string Writes(Price price) => $"{price.Per.Unit.FromSi(price.Per.Likely):0.##} {price.Per.Unit.Symbol}";
 }

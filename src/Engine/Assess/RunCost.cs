@@ -74,7 +74,7 @@ internal static class RunCost
             var bought = (desk.Take(batch.Batch.Number) * desk.Take(batch.Batch.BatchesAYear)).Called($"{batch.Batch.Species} bought in a year", Unit.Count("fish"));
             if (Cost(pricing, batch.Batch.Species, bought, loose: false, ["fish", "fingerling"]) is { } cost)
             {
-                costs.Add(cost.Called(batch.Batch.Species, desk.Currency));
+                costs.Add(cost.Called($"Bought: {batch.Batch.Species}", desk.Currency));
             }
             else
             {

@@ -160,7 +160,7 @@ internal sealed class Warmth
                 worst = lost;
             }
             var hours = Figure.Constant(DaysOfMonth[m] * 24, Units.HourUnit, $"Hours of {month}", Source.Definition("calendar"));
-            var need = HeatFormulas.HeaterNeed.Apply(lost, gains, hours);
+            var need = HeatFormulas.HeaterEnergy.Apply(lost, gains, hours);
             var most = (watts * hours).Called("All heaters on all month", Units.KilowattHour);
             energy[m] = Figure.Smallest(need, most).Called($"Heater energy in {month}", Units.KilowattHour);
         }
@@ -174,7 +174,7 @@ internal sealed class Warmth
         && !v.Vessel.Lid;
 
     private static Figure? Evaporation(Desk desk, Figure water, Figure air) => desk.Apply(
-        HeatFormulas.EvaporationRate, water, air, desk.Take(desk.Plan.Place.Humidity),
+        HeatFormulas.Evaporation, water, air, desk.Take(desk.Plan.Place.Humidity),
         desk.Take(Desk.Assumed("heat/air speed", "Air moving over the water", 0.05, 0.1, 0.3, Units.MetrePerSecond, "common practice, no source: a still room")),
         desk.Take(Desk.Assumed("heat/activity", "Share of the evaporation of a busy pool", 0.5, 0.5, 0.74, Units.One,
             "ASHRAE Applications handbook, residential pool (from memory); Smith, Löf & Jones 1998 measured 0.74 for a still surface")));
@@ -187,13 +187,13 @@ internal sealed class Warmth
             var vessel = v.Vessel;
             var path = $"vessels/{vessel.Name}";
             var insulation = vessel.Insulation;
-            var u = HeatFormulas.Transmittance.Apply(
+            var u = HeatFormulas.WallTransmittance.Apply(
                 desk.Take(vessel.WallThickness),
                 Conductivity(desk, $"{path}/wall conductivity", $"Conductivity of the wall of {vessel.Name}", WallConductivity(vessel.Wall)),
                 insulation is null ? Figure.Constant(0, Units.Millimetre, "No insulation", Source.Definition("from the plan")) : desk.Take(insulation.Thickness),
                 Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation?.Kind)),
-                Film(desk, HeatFormulas.Transmittance, 4),
-                Film(desk, HeatFormulas.Transmittance, 5));
+                Film(desk, HeatFormulas.WallTransmittance, 4),
+                Film(desk, HeatFormulas.WallTransmittance, 5));
             parts.Add((u * v.Wetted).Called($"Through the wall of {vessel.Name}", Units.WattPerKelvin));
             parts.Add((TopTransmittance(desk, v) * v.Top).Called($"Through the top of {vessel.Name}", Units.WattPerKelvin));
         }

@@ -142,6 +142,10 @@ public sealed class Figure
         {
             throw new ArgumentException("a sum needs at least one figure", nameof(terms));
         }
+        if (terms.Count == 1)
+        {
+            return terms[0];
+        }
         var si = terms[0].Si;
         var dimension = terms[0].Dimension;
         for (var i = 1; i < terms.Count; i++)

@@ -87,6 +87,8 @@ public static class Units
     public static readonly Unit WattPerSquareMetreKelvin = new("W/m²K", new(Mass: 1, Time: -3, Temperature: -1), 1);
     public static readonly Unit WattPerMetreKelvin = new("W/mK", new(Mass: 1, Length: 1, Time: -3, Temperature: -1), 1);
     public static readonly Unit WattPerKelvin = new("W/K", new(Mass: 1, Length: 2, Time: -3, Temperature: -1), 1);
+    public static readonly Unit WattPerFahrenheit = new("W/°F", new(Mass: 1, Length: 2, Time: -3, Temperature: -1), 1.8);
+    public static readonly Unit WattPerSquareFootFahrenheit = new("W/ft²/°F", new(Mass: 1, Time: -3, Temperature: -1), 1.8 / (0.3048 * 0.3048));
     public static readonly Unit SquareMetreKelvinPerWatt = new("m²K/W", new(Mass: -1, Time: 3, Temperature: 1), 1);
     public static readonly Unit WattPerSquareMetre = new("W/m²", new(Mass: 1, Time: -3), 1);
     public static readonly Unit KilowattHourPerSquareMetreDay = new("kWh/m²/d", new(Mass: 1, Time: -3), 3.6e6 / Day);
@@ -107,6 +109,7 @@ public static class Units
 
     public static readonly Unit GramPerDay = new("g/d", MassD / TimeD, 0.001 / Day);
     public static readonly Unit KilogramPerYear = new("kg/year", MassD / TimeD, 1 / (365 * Day));
+    public static readonly Unit PoundPerYear = new("lb/year", MassD / TimeD, 0.45359237 / (365 * Day));
     public static readonly Unit GramPerHour = new("g/h", MassD / TimeD, 0.001 / Hour);
     public static readonly Unit OuncePerDay = new("oz/d", MassD / TimeD, 0.45359237 / 16 / Day);
     public static readonly Unit PoundPerDay = new("lb/d", MassD / TimeD, 0.45359237 / Day);
@@ -120,6 +123,7 @@ public static class Units
     public static readonly Unit PoundPerSquareFoot = new("lb/ft²", new(Mass: 1, Length: -2), 0.45359237 / (0.3048 * 0.3048));
     public static readonly Unit MilligramPerKilogramHour = new("mg/kg/h", Dimension.None / TimeD, 1e-6 / Hour);
     public static readonly Unit SquareMetrePerCubicMetre = new("m²/m³", new(Length: -1), 1);
+    public static readonly Unit SquareFootPerCubicFoot = new("ft²/ft³", new(Length: -1), 1 / 0.3048);
     public static readonly Unit PerSquareMetre = new("/m²", new(Length: -2), 1);
     public static readonly Unit PerSquareFoot = new("/ft²", new(Length: -2), 1 / (0.3048 * 0.3048));
 
@@ -137,6 +141,7 @@ public static class Units
     public static readonly Unit MilligramNitrogenPerLitre = new("mg N/L", new(Mass: 1, Length: -3, Basis: AsNitrogen), 0.001);
     public static readonly Unit GramNitrogenPerSquareMetreDay = new("g N/m²/d", new(Mass: 1, Length: -2, Time: -1, Basis: AsNitrogen), 0.001 / Day);
     public static readonly Unit GramAmmoniaPerSquareMetreDay = new("g NH3/m²/d", new(Mass: 1, Length: -2, Time: -1, Basis: AsAmmonia), 0.001 / Day);
+    public static readonly Unit GramAmmoniaPerSquareFootDay = new("g NH3/ft²/d", new(Mass: 1, Length: -2, Time: -1, Basis: AsAmmonia), 0.001 / (0.3048 * 0.3048) / Day);
     public static readonly Unit MilligramCalciumCarbonatePerLitre = new("mg CaCO3/L", new(Mass: 1, Length: -3, Basis: AsCalciumCarbonate), 0.001);
     public static readonly Unit GramCalciumCarbonatePerDay = new("g CaCO3/d", new(Mass: 1, Time: -1, Basis: AsCalciumCarbonate), 0.001 / Day);
     public static readonly Unit GramCalciumCarbonate = new("g CaCO3", new(Mass: 1, Basis: AsCalciumCarbonate), 0.001);
@@ -167,7 +172,7 @@ public static class Units
         [Centimetre] = Inch,
         [Millimetre] = Inch,
         [SquareMetre] = SquareFoot,
-        [CubicMetre] = CubicYard,
+        [CubicMetre] = UsGallon,
         [Litre] = UsGallon,
         [Kilogram] = Pound,
         [Gram] = Ounce,
@@ -183,5 +188,10 @@ public static class Units
         [PerSquareMetre] = PerSquareFoot,
         [MetrePerSecond] = FootPerSecond,
         [Kilopascal] = PoundPerSquareInch,
+        [WattPerKelvin] = WattPerFahrenheit,
+        [WattPerSquareMetreKelvin] = WattPerSquareFootFahrenheit,
+        [GramAmmoniaPerSquareMetreDay] = GramAmmoniaPerSquareFootDay,
+        [SquareMetrePerCubicMetre] = SquareFootPerCubicFoot,
+        [KilogramPerYear] = PoundPerYear,
     };
 }
