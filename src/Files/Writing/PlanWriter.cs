@@ -45,9 +45,9 @@ public static class PlanWriter
             case InputKind.Part:
                 var inner = new StringBuilder();
                 Part(inner, value, PartInfo.Of(input.Element), indent + 2, plan);
-                if (inner.Length > 0)
+                if (inner.Length > 0 || input.Optional)
                 {
-                    Key(text, indent, input.Key).Append('\n').Append(inner);
+                    Key(text, indent, input.Key).Append(inner.Length == 0 ? " {}" : "").Append('\n').Append(inner);
                 }
                 break;
             case InputKind.PartMap:

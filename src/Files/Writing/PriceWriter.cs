@@ -54,7 +54,10 @@ internal static class PriceWriter
         {
             Say("price", ValueText.Write(price.Amount));
         }
-        Say("per", ValueText.Write(price.Per));
+        if (price.Per.From.Kind != OriginKind.Default)
+        {
+            Say("per", ValueText.Write(price.Per));
+        }
         if (price.WholePacks is { } whole)
         {
             Say("packs", ValueText.Of(whole));
@@ -81,7 +84,7 @@ internal static class PriceWriter
         var one = Math.Abs(per.Unit.FromSi(per.Likely) - 1) < 1e-9;
         if (per.Unit.Dimension == Dimension.None)
         {
-            return one ? "" : $" per {ValueText.Write(per)}";
+            return !one ? $" per {ValueText.Write(per)}" : per.From.Kind == OriginKind.Default ? "" : " each";
         }
         return one ? $" per {Hints.Spelled(per.Unit)}" : $" per {ValueText.Write(per)}";
     }
