@@ -37,6 +37,10 @@ public class ErrorTests
         Is(One(Plans.With("fans:\n  f: {watts: 3 W, hours: 25}\n")), 11, 26, "fans / f / hours", "25", "more than 24 h a day", "h a day");
 
     [Fact]
+    public void A_lamp_s_life_in_hours_belongs_under_life_hours() =>
+        Is(One(Plans.With("lamps:\n  l: {watts: 9 W, life: 30000 h}\n")), 11, 25, "lamps / l / life", "30000 h", "on the calendar", "write life hours: 30000 h");
+
+    [Fact]
     public void An_unknown_key_names_the_nearest() =>
         Is(One(Plans.With("fans:\n  f: {wats: 3 W, watts: 3}\n")), 11, 7, "fans / f", "wats", "no key of fan", "did you mean watts?");
 

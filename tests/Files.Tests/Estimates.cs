@@ -24,6 +24,15 @@ internal static class Estimates
         }
     }
 
+    /// <summary>Inputs with a default that hold nothing.</summary>
+    public static IEnumerable<string> Missing(object? value) => value switch
+    {
+        null or string or ValueType or Estimate => [],
+        IEnumerable many => many.Cast<object>().SelectMany(o => Missing(o.GetType().GetProperty("Value")?.GetValue(o) ?? o)),
+        _ => Properties(value).SelectMany(p => p.GetCustomAttribute<Engine.Plan.InputAttribute>() is { Default: not null } input && p.GetValue(value) is null
+            ? [$"{value.GetType().Name}: {input.Key}"] : Missing(p.GetValue(value))),
+    };
+
     /// <summary>The first difference between two plans, or null. Numbers may differ by their last digits.</summary>
     public static string? Difference(object? a, object? b, string at = "plan")
     {

@@ -148,7 +148,7 @@ public class QuantityTests
     [InlineData("", "W", "a number was expected", "W")]
     [InlineData("3 ft 2 lb", "m", "do not belong together", "m")]
     [InlineData("1/0 m", "m", "divided by 0", "3/4")]
-    [InlineData("5 m x 3", "m", "", "")]
+    [InlineData("5 m x 3", "m", "no unit", "docs/plan-format.md")]
     public void What_cannot_be_read_says_why_and_what_would_be_right(string text, string unit, string problem, string mend)
     {
         Assert.False(QuantityText.TryRead(text, new(unit), Context, out _, out var trouble));

@@ -63,6 +63,7 @@ public static class PlanFormatPage
 
         ## A small plan
 
+
         """;
 
     private const string Values = """
@@ -94,15 +95,15 @@ public static class PlanFormatPage
         it was `seen`, and `at` whom: `30 to 50 USD each, likely 35, used, seen 2026-10-02, at the yard`. `per 50 L` means packs of
         50 L, bought whole; `per m3`, `per kg`, `per m` are sold loose. Say `whole packs` or `loose` where that is not so.
 
+
         """;
 
     /// <summary>The text of the page.</summary>
     public static string Markdown()
     {
         var page = new StringBuilder().Append(Intro).Append("```yaml\n").Append(Example).Append("\n```\n").Append(Values);
-        page.Append("**Units** that are understood, in the singular or plural: ").AppendJoin(", ", UnitTable.Spellings
-            .Where(s => s.Length > 0 && s.All(c => c < 128 ? char.IsAsciiLetterOrDigit(c) || c is ' ' or '%' : c is '°' or 'µ' or '²' or '³'))
-            .Where(s => !s.StartsWith("degree", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Select(s => $"`{s}`")).Append(".\n\n");
+        page.Append("**Units** that are understood: ").AppendJoin(", ", UnitTable.Names.Select(s => $"`{s}`"))
+            .Append("; most also by their names, in the singular or plural (`gallons`, `square feet`, `kilowatt hours`), and parted by `/` or `per`.\n\n");
         page.Append("## Parts and their keys\n\nA key in bold is needed; all others may be left out.\n");
         foreach (var part in PartInfo.All())
         {
@@ -122,7 +123,7 @@ public static class PlanFormatPage
         if (input.Input.Default is { } value)
         {
             var source = input.Input.DefaultSource is { } s && s != value ? $" ({s})" : "";
-            said.Add($"When left out: {value}{source}.");
+            said.Add($"Default: {value}{source}.");
         }
         return string.Join(' ', said);
     }
@@ -169,10 +170,10 @@ public static class PlanFormatPage
         InputKind.Insulation => "thickness and kind",
         InputKind.PipeSize => "nominal size and material",
         InputKind.Curve => "points in `[ ]`",
-        InputKind.Part => $"a [{Title(input)}]({Anchor(input)})",
+        InputKind.Part => $"keys of [{Title(input)}]({Anchor(input)})",
         InputKind.PartMap => $"by name: [{Title(input)}]({Anchor(input)})",
         InputKind.PartList when input.Element == typeof(Rate) => $"a price, or a list of [{Title(input)}]({Anchor(input)})",
-        InputKind.PartList => $"a list of [{Title(input)}]({Anchor(input)})",
+        InputKind.PartList => $"a list, each entry a [{Title(input)}]({Anchor(input)})",
         _ => "",
     };
 
