@@ -31,7 +31,11 @@ internal sealed class Warmth
         var climate = weather ?? FindClimate(desk);
         var warmth = new Warmth(climate, FindAir(desk, climate));
         warmth.FindWater(desk);
-        warmth.Heat(desk, vessels);
+        desk.Try("heater", () =>
+        {
+            warmth.Heat(desk, vessels);
+            return warmth;
+        });
         return warmth;
     }
 
@@ -160,7 +164,7 @@ internal sealed class Warmth
                 worst = lost;
             }
             var hours = Figure.Constant(DaysOfMonth[m] * 24, Units.HourUnit, $"Hours of {month}", Source.Definition("calendar"));
-            var need = HeatFormulas.HeaterEnergy.Apply(lost, gains, hours);
+            var need = desk.Need(HeatFormulas.HeaterEnergy, lost, gains, hours);
             var most = (watts * hours).Called("All heaters on all month", Units.KilowattHour);
             energy[m] = Figure.Smallest(need, most).Called($"Heater energy in {month}", Units.KilowattHour);
         }
@@ -187,7 +191,7 @@ internal sealed class Warmth
             var vessel = v.Vessel;
             var path = $"vessels/{vessel.Name}";
             var insulation = vessel.Insulation;
-            var u = HeatFormulas.WallTransmittance.Apply(
+            var u = desk.Need(HeatFormulas.WallTransmittance,
                 desk.Take(vessel.WallThickness),
                 Conductivity(desk, $"{path}/wall conductivity", $"Conductivity of the wall of {vessel.Name}", WallConductivity(vessel.Wall)),
                 insulation is null ? Figure.Constant(0, Units.Millimetre, "No insulation", Source.Definition("from the plan")) : desk.Take(insulation.Thickness),
