@@ -195,7 +195,9 @@ internal sealed class Warmth
                 desk.Take(vessel.WallThickness),
                 Conductivity(desk, $"{path}/wall conductivity", $"Conductivity of the wall of {vessel.Name}", WallConductivity(vessel.Wall)),
                 insulation is null ? Figure.Constant(0, Units.Millimetre, "No insulation", Source.Definition("from the plan")) : desk.Take(insulation.Thickness),
-                Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation?.Kind)),
+                insulation is null
+                    ? Figure.Constant(0.0355, Units.WattPerMetreKelvin, "Conductivity of no insulation: it cancels", Physics)
+                    : Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation.Kind)),
                 Film(desk, HeatFormulas.WallTransmittance, 4),
                 Film(desk, HeatFormulas.WallTransmittance, 5));
             parts.Add((u * v.Wetted).Called($"Through the wall of {vessel.Name}", Units.WattPerKelvin));
@@ -243,9 +245,8 @@ internal sealed class Warmth
         _ => throw new ArgumentOutOfRangeException(nameof(wall), wall, "unknown wall material"),
     };
 
-    private static (double Value, string Source) InsulationConductivity(InsulationKind? kind) => kind switch
+    private static (double Value, string Source) InsulationConductivity(InsulationKind kind) => kind switch
     {
-        null => (0.0355, "no insulation: unused"),
         InsulationKind.Eps => (0.0355, Ashrae + ": EPS beads"),
         InsulationKind.Xps => (0.029, Ashrae + ": XPS 0.026; labels of R 5 an inch give 0.029, taken as the careful one"),
         InsulationKind.Polyiso => (0.0235, Ashrae + ": polyiso, unfaced"),
