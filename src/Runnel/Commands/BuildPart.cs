@@ -18,7 +18,7 @@ internal static class BuildPart
         var table = new Table(2, new("part", Gives: true), new("needed", Right: true), new("packs", Right: true), new("price", Gives: true), new("cost", Right: true));
         foreach (var group in assessment.Build.Sections)
         {
-            table.Span(SectionName.Of(group.Section), Ink.Strong);
+            table.Row(Ink.Strong, SectionName.Of(group.Section), "", "", "", group.Total is { } sum ? style.Value(sum) : "");
             foreach (var line in group.Lines)
             {
                 table.Row(line.Cost is null ? Ink.Warning : Ink.Plain,

@@ -34,12 +34,15 @@ internal static class CostPage
             return;
         }
         sheet.Heading("Other parts that could do the job");
-        foreach (var other in assessment.Build.Alternatives)
+        foreach (var alike in assessment.Build.Alternatives.GroupBy(a => (a.Use, a.GivesUp)))
         {
-            var dearer = other.Saves.Si < 0;
-            var money = style.Write(other.Saves).TrimStart('-');
-            sheet.Say($"{other.Use} in place of {other.Part}: {(dearer ? "costs" : "saves")} {money}{(dearer ? " more" : "")}", Ink.Plain, 2, 2);
-            sheet.Say($"given up: {other.GivesUp}", Ink.Quiet, 6, 2);
+            foreach (var other in alike)
+            {
+                var dearer = other.Saves.Si < 0;
+                var money = style.Write(other.Saves).TrimStart('-');
+                sheet.Say($"{other.Use} in place of {other.Part}: {(dearer ? "costs" : "saves")} {money}{(dearer ? " more" : "")}", Ink.Plain, 2, 2);
+            }
+            sheet.Say($"given up: {alike.Key.GivesUp}", Ink.Quiet, 6, 2);
         }
     }
 

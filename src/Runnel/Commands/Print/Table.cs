@@ -106,9 +106,12 @@ internal sealed class Table(int indent, params Column[] columns)
 
     private IEnumerable<string> Broken(string[] cells, int[] widths)
     {
-        var broken = cells.Select((c, i) => columns[i].Right || Cells.Width(c) <= widths[i]
-            ? Cells.Wrap(c, widths[i]).ToList()
-            : Cells.Wrap(c, widths[i], Hang).ToList()).ToList();
+        var broken = cells.Select((c, i) =>
+        {
+            // Spaces in front set a cell in, on all its lines.
+            var margin = c[..^c.TrimStart(' ').Length];
+            return Cells.Wrap(c, widths[i] - margin.Length, columns[i].Right ? 0 : Hang).Select(l => margin + l).ToList();
+        }).ToList();
         for (var line = 0; line < broken.Max(b => b.Count); line++)
         {
             var parts = new List<string>(cells.Length);
