@@ -29,7 +29,7 @@ public sealed record Assumption(Estimate Estimate, bool OnlyUnderGlass)
             {
                 return;
             }
-            if (at.How is Given { Estimate: { From.Kind: OriginKind.Default } estimate })
+            if (at.How is Given { Estimate: { From.Kind: OriginKind.Default } estimate } && !IsCountOfOne(estimate))
             {
                 found.TryAdd(estimate.From.Path, new(estimate, underGlass));
             }
@@ -39,6 +39,9 @@ public sealed record Assumption(Estimate Estimate, bool OnlyUnderGlass)
             }
         }
     }
+
+    // Naming a pump once says that there is one: no guess.
+    private static bool IsCountOfOne(Estimate estimate) => estimate is { Likely: 1, IsRange: false } && estimate.From.Path.EndsWith("/count", StringComparison.Ordinal);
 
     private static bool IsUnderGlass(Figure figure) => figure.Id!.EndsWith(UnderGlass, StringComparison.Ordinal);
 }

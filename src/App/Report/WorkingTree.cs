@@ -1,4 +1,5 @@
 using Runnel.Engine.Figures;
+using Runnel.Engine.Plan;
 
 namespace Runnel.App.Report;
 
@@ -13,14 +14,14 @@ namespace Runnel.App.Report;
 /// <param name="Equation">The equation of the formula used, or null.</param>
 /// <param name="Sure">How sure we are of that formula, or null.</param>
 /// <param name="Sources">What this step itself rests on.</param>
-/// <param name="Opened">False if its steps are shown where it first came, or were cut off.</param>
+/// <param name="Closed">Why its steps are left out: "above", they are shown where it first came; "alike", one like it is opened beside it.</param>
 /// <param name="Steps">What it is made from.</param>
 public sealed record WorkingTree(
     string? Id, string Name, double Value, string Unit, double Low, double High, string Sentence, string? Equation, string? Sure,
-    IReadOnlyList<string> Sources, bool Opened, IReadOnlyList<WorkingTree> Steps)
+    IReadOnlyList<string> Sources, string? Closed, IReadOnlyList<WorkingTree> Steps)
 {
-    /// <summary>Sums of more alike terms than this show the first one opened and the others in one line each.</summary>
-    private const int ManyTerms = 8;
+    public const string Above = "above";
+    public const string Alike = "alike";
 
     /// <summary>Opens a figure.</summary>
     public static WorkingTree Of(Figure figure, Style style)
@@ -29,22 +30,22 @@ public sealed record WorkingTree(
         ArgumentNullException.ThrowIfNull(style);
         var working = new Working(style);
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return Open(figure, open: true);
+        return Open(figure, alike: false);
 
-        WorkingTree Open(Figure at, bool open)
+        WorkingTree Open(Figure at, bool alike)
         {
             var unit = style.UnitOf(at);
             var sentence = working.Sentence(at);
             var applied = at.How as Applied;
             var children = Working.Steps(at);
-            var isNew = children.Count == 0 || seen.Add($"{at.Label} {sentence}");
-            var opened = open && isNew;
-            var alike = children.Count > ManyTerms && at.How is Total;
+            var closed = children.Count == 0 ? null : alike ? Alike : seen.Add($"{at.Label} {sentence}") ? null : Above;
+            var months = at.How is Total && children.Count == CalendarDay.MonthNames.Count && children.Zip(CalendarDay.MonthNames).All(p =>
+                p.First.Label?.Contains(p.Second, StringComparison.Ordinal) == true);
             return new(
                 at.Id, at.Label ?? "", unit.FromSi(at.Si), unit.Symbol, unit.FromSi(at.Low), unit.FromSi(at.High), sentence,
                 applied?.Formula.Equation, applied is null ? null : FormulaReport.Sure(applied.Formula.Confidence),
-                [.. OwnSources(at).Select(s => s.Text).Distinct()], opened || children.Count == 0,
-                opened ? [.. children.Select((c, i) => Open(c, !alike || i == 0))] : []);
+                [.. OwnSources(at).Select(s => s.Text).Distinct()], closed,
+                closed is null ? [.. children.Select((c, i) => Open(c, months && i > 0))] : []);
         }
     }
 

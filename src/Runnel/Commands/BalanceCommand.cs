@@ -49,11 +49,11 @@ internal sealed class BalanceCommand(Terminal terminal) : Command<BalanceSetting
         {
             if (settings.From is { } from)
             {
-                throw new RefusedException("--from", from, "there is no plan to take it from", $"name a plan, or give a number: runnel balance --{from} …");
+                throw new RefusedException("--from", from, "there is no plan to take it from", $"name a plan, or give a number: {CommandLine.Name} balance --{from} …");
             }
             if (given is null)
             {
-                throw new RefusedException("balance", "", "there is nothing to start from", "name a plan, or one end: runnel balance --beds 4m2");
+                throw new RefusedException("balance", "", "there is nothing to start from", $"name a plan, or one end: {CommandLine.Name} balance --beds 4m2");
             }
             return FromNumber(given.Value, settings);
         }
@@ -108,14 +108,14 @@ internal sealed class BalanceCommand(Terminal terminal) : Command<BalanceSetting
     {
         var style = settings.In(new Style());
         return Solve(given.End, BalanceEnds.Amount(given.End, given.Text), BalanceInputs.Handbook, style, settings, null,
-            $"runnel balance --{BalanceEnds.Word(given.End)} {given.Text}");
+            $"{CommandLine.Name} balance --{BalanceEnds.Word(given.End)} {given.Text}");
     }
 
     private int FromPlan(OpenedPlan plan, BalanceEnd end, BalanceSettings settings)
     {
         var amount = BalanceEnds.Of(plan.Assessment, end);
         _ = Solve(end, amount, BalanceInputs.Of(plan.Assessment.Plan, Shelves.Standard), plan.Style, settings, plan,
-            $"runnel balance {plan.Typed} --from {BalanceEnds.Word(end)}");
+            $"{CommandLine.Name} balance {plan.Typed} --from {BalanceEnds.Word(end)}");
         return plan.Code(settings);
     }
 

@@ -38,7 +38,7 @@ internal static class BalancePage
         {
             sheet.Gap();
             sheet.Say("The plan has neither fish, nor planted beds, nor a stated feed: there is nothing to balance yet.", Ink.Warning);
-            sheet.Next($"runnel check {plan.Typed}", "what the plan lacks");
+            sheet.Next($"{CommandLine.Name} check {plan.Typed}", "what the plan lacks");
             sheet.Print();
             return;
         }
@@ -49,7 +49,7 @@ internal static class BalancePage
         Span(sheet, assessment.Figures, style);
         sheet.Gap();
         sheet.Say("Every number opens: add --working ID, such as --working balance.feed.", Ink.Quiet);
-        sheet.Next($"runnel balance {plan.Typed} --from beds", "the fish, feed and filter that these beds ask for; or --from fish, feed, tank");
+        sheet.Next($"{CommandLine.Name} balance {plan.Typed} --from beds", "the fish, feed and filter that these beds ask for; or --from fish, feed, tank");
         sheet.Print();
     }
 
@@ -68,14 +68,7 @@ internal static class BalancePage
         if (assumed.Count > 0)
         {
             sheet.Heading("Assumed");
-            foreach (var (estimate, _) in assumed)
-            {
-                var range = estimate.IsRange
-                    ? $" ({style.Write(new Amount(estimate.Low, estimate.Unit))} to {style.Write(new Amount(estimate.High, estimate.Unit))})"
-                    : "";
-                sheet.Say($"{estimate.From.Label}: {style.Write(new Amount(estimate.Likely, estimate.Unit))}{range}", Ink.Plain, 2, 2);
-                sheet.Say(estimate.From.Source ?? "no source", Ink.Quiet, 6, 2);
-            }
+            AssumedPart.Print(sheet, style, assumed);
         }
         sheet.Next($"{command} --working balance.feed", "how a number came about; --working list names them all");
         sheet.Print();
@@ -104,7 +97,7 @@ internal static class BalancePage
         {
             var over = limit.Margin.Si < 0;
             table.Row(over ? Ink.Warning : Ink.Plain,
-                limit.Label, style.Value(limit.Allows), style.Range(limit.Allows), $"{100 * limit.Margin.Si:+0;-0;0} %", over ? "! overrun" : "");
+                limit.Label, style.Value(limit.Allows), style.Range(limit.Allows), $"{100 * limit.Margin.Si:+#,##0;-#,##0;0} %", over ? "! overrun" : "");
         }
         sheet.Add(table);
         var tightest = balance.Limits[0];
@@ -125,7 +118,7 @@ internal static class BalancePage
         {
             sheet.Gap();
             sheet.Say(
-                $"Handbooks differ {ratio.High / ratio.Low:0} times about feed and beds: {style.Write(new Amount(ratio.Low, ratio.Unit))} to "
+                $"Handbooks differ more than {Math.Floor(ratio.High / ratio.Low - 1e-9):0} times about feed and beds: {style.Write(new Amount(ratio.Low, ratio.Unit))} to "
                 + $"{style.Write(new Amount(ratio.High, ratio.Unit))}; taken here {style.Write(new Amount(ratio.Likely, ratio.Unit))}. "
                 + $"({ratio.From.Label}. {ratio.From.Source}.)", Ink.Plain, 2);
         }

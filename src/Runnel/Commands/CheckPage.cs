@@ -1,7 +1,6 @@
 using Runnel.App;
 using Runnel.App.Report;
 using Runnel.Engine.Findings;
-using Runnel.Engine.Quantities;
 using Runnel.Host.Commands.Print;
 
 namespace Runnel.Host.Commands;
@@ -69,28 +68,13 @@ internal static class CheckPage
         sheet.Gap();
         sheet.Say($"Assumed ({assumed.Count}): not in your plan, so these are guesses until you say otherwise", Ink.Strong);
         sheet.Gap();
-        foreach (var assumption in assumed.Where(a => !a.OnlyUnderGlass))
-        {
-            One(sheet, plan.Style, assumption.Estimate);
-        }
+        AssumedPart.Print(sheet, plan.Style, assumed.Where(a => !a.OnlyUnderGlass));
         if (assumed.Any(a => a.OnlyUnderGlass))
         {
             sheet.Gap();
-            sheet.Say("  Only for the comparison without lamps, under glass:", Ink.Quiet, 2);
-            foreach (var assumption in assumed.Where(a => a.OnlyUnderGlass))
-            {
-                One(sheet, plan.Style, assumption.Estimate);
-            }
+            sheet.Say("Only for the comparison without lamps, under glass:", Ink.Quiet, 2);
+            AssumedPart.Print(sheet, plan.Style, assumed.Where(a => a.OnlyUnderGlass));
         }
-    }
-
-    private static void One(Sheet sheet, Style style, Estimate estimate)
-    {
-        var range = estimate.IsRange
-            ? $" ({style.Write(new Amount(estimate.Low, estimate.Unit))} to {style.Write(new Amount(estimate.High, estimate.Unit))})"
-            : "";
-        sheet.Say($"{estimate.From.Label}: {style.Write(new Amount(estimate.Likely, estimate.Unit))}{range}", Ink.Plain, 2, 2);
-        sheet.Say(estimate.From.Source ?? "no source", Ink.Quiet, 6, 2);
     }
 
     private static void Verdict(Sheet sheet, OpenedPlan plan)
@@ -99,7 +83,7 @@ internal static class CheckPage
         var ink = findings.Any(f => f.Severity == Severity.Grave) ? Ink.Grave : findings.Any(f => f.Severity == Severity.Warning) ? Ink.Warning : Ink.Good;
         sheet.Gap();
         sheet.Say(Verdict(findings), ink);
-        sheet.Next($"runnel cost {plan.Typed}", "what it costs to build, and what each month costs to run");
+        sheet.Next($"{CommandLine.Name} cost {plan.Typed}", "what it costs to build, and what each month costs to run");
     }
 
     private static string Count(int count, string word) => count == 1 ? $"1 {word}" : $"{count} {word}s";

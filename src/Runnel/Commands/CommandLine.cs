@@ -15,6 +15,9 @@ public static class CommandLine
     /// <summary>Exit code of what cannot be read.</summary>
     public const int Refused = 2;
 
+    /// <summary>How the program is called, as it is typed again: the script of a clone says its own path.</summary>
+    public static string Name => Environment.GetEnvironmentVariable("RUNNEL_NAME") is { Length: > 0 } name ? name : "runnel";
+
     /// <summary>Runs one command.</summary>
     /// <param name="args">What was typed.</param>
     /// <param name="terminal">Where answers and errors go.</param>
@@ -61,7 +64,7 @@ public static class CommandLine
 
     private static void Describe(IConfigurator config, Terminal terminal, PageStarter? page)
     {
-        config.Settings.ApplicationName = "runnel";
+        config.Settings.ApplicationName = Name;
         config.Settings.ApplicationVersion = typeof(CommandLine).Assembly.GetName().Version?.ToString(3);
         config.Settings.StrictParsing = true;
         config.Settings.ShowOptionDefaultValues = false;
@@ -107,7 +110,7 @@ public static class CommandLine
     private static PlanError Typed(CommandAppException typed, string[] args)
     {
         var plan = args.FirstOrDefault(a => a.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || a.EndsWith(".yml", StringComparison.OrdinalIgnoreCase));
-        var mend = args.Length > 0 && args[0] == plan ? $"write runnel check {plan}, runnel cost {plan} or runnel balance {plan}" : "runnel --help shows what there is";
+        var mend = args.Length > 0 && args[0] == plan ? $"write {CommandLine.Name} check {plan}, {CommandLine.Name} cost {plan} or {CommandLine.Name} balance {plan}" : $"{CommandLine.Name} --help shows what there is";
         return new("", 0, 0, "", "", typed.Message.TrimEnd('.'), mend);
     }
 

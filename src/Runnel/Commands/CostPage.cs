@@ -106,9 +106,9 @@ internal static class CostPage
         sheet.Gap();
         if (plan.Assessment.Findings.Count(f => f.Severity == Severity.Grave) is > 0 and var grave)
         {
-            sheet.Say($"!! {(grave == 1 ? "One finding is" : $"{grave} findings are")} grave: runnel check {plan.Typed}", Ink.Grave);
+            sheet.Say($"!! {(grave == 1 ? "One finding is" : $"{grave} findings are$")} grave: {CommandLine.Name} check {plan.Typed}", Ink.Grave);
         }
         sheet.Say("Every number opens: add --working ID, such as --working run.month.total; --working list names them all.", Ink.Quiet);
-        sheet.Next($"runnel balance {plan.Typed}", "feed, fish, beds and filter against each other");
+        sheet.Next($"{CommandLine.Name} balance {plan.Typed}", "feed, fish, beds and filter against each other");
     }
 }

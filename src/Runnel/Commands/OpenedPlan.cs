@@ -33,7 +33,7 @@ internal sealed record OpenedPlan(string Path, Assessment Assessment, Style Styl
     /// <summary>Opens one number if that was asked for.</summary>
     /// <returns>True if it was, and the answer is given.</returns>
     public bool ShowWorking(AssessSettings settings, Terminal terminal, string command) =>
-        ShowWorking(Assessment.Figures, Style, settings, terminal, $"runnel {command} {Quoted(Path)}");
+        ShowWorking(Assessment.Figures, Style, settings, terminal, $"{CommandLine.Name} {command} {Quoted(Path)}");
 
     /// <summary>Opens one number of a book if that was asked for.</summary>
     public static bool ShowWorking(FigureBook figures, Style style, AssessSettings settings, Terminal terminal, string command)

@@ -61,6 +61,18 @@ internal sealed record QuickSum(Formula Formula, IReadOnlyList<SumInput> Inputs,
         void Refuse(string where, string read, string problem, string mend) => errors.Add(new("", 0, 0, where, read, problem, mend));
     }
 
+    /// <summary>Names of rules that the writer may have meant: near as a whole, or in one of their words.</summary>
+    public static IReadOnlyList<string> Nearest(string wanted)
+    {
+        const int most = 4;
+        var whole = Names.Nearest(wanted, Formulary.All.Select(f => f.Id), most);
+        return whole.Count > 0
+            ? whole
+            : [.. Formulary.All
+                .Where(f => Names.Nearest(wanted, $"{f.Id.Replace('-', ' ')} {f.Name}".Split(' ').Where(w => w.Length > 2), 1).Count > 0)
+                .Select(f => f.Id).Take(most)];
+    }
+
     /// <summary>A value that the rule takes, as it would be typed.</summary>
     public static string Example(FormulaInput input)
     {
@@ -141,7 +153,8 @@ internal sealed record QuickSum(Formula Formula, IReadOnlyList<SumInput> Inputs,
         var slack = 1e-9 * Math.Max(1, Math.Abs(value));
         if (value < input.Min - slack || value > input.Max + slack)
         {
-            refuse(input.Id, text, "the rule does not hold there",
+            var own = style.UnitOf(quantity.Unit) == style.UnitOf(input.Unit) ? "" : $"that is {style.Write(Amount.Of(value, input.Unit))}; ";
+            refuse(input.Id, text, $"{own}the rule does not hold there",
                 $"it holds from {style.Write(Amount.Of(input.Min, input.Unit))} to {style.Write(Amount.Of(input.Max, input.Unit))}");
             return null;
         }

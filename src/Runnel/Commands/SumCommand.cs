@@ -43,9 +43,9 @@ internal sealed class SumCommand(Terminal terminal) : Command<SumSettings>
         }
         if (Formulary.Find(settings.Formula) is not { } formula)
         {
-            var near = Names.Nearest(settings.Formula, Formulary.All.Select(f => f.Id));
+            var near = QuickSum.Nearest(settings.Formula);
             throw new RefusedException("FORMULA", settings.Formula, "no rule has that name",
-                $"{(near.Count > 0 ? $"perhaps {string.Join(", ", near)}; " : "")}runnel sum lists them all");
+                $"{(near.Count > 0 ? $"perhaps {string.Join(", ", near)}; " : "$")}{CommandLine.Name} sum lists them all");
         }
         if (settings.Values.Length == 0)
         {

@@ -26,7 +26,7 @@ internal static class SumPage
             }
             sheet.Add(table);
         }
-        sheet.Next("runnel sum oxygen-saturation", "what a rule takes, where it comes from, and an example");
+        sheet.Next($"{CommandLine.Name} sum oxygen-saturation", "what a rule takes, where it comes from, and an example");
         sheet.Print();
     }
 
@@ -49,7 +49,7 @@ internal static class SumPage
         }
         Rests(sheet, formula);
         var example = string.Join(' ', formula.Inputs.Select(i => $"{i.Id}={QuickSum.Example(i)}"));
-        sheet.Next($"runnel sum {formula.Id} {example}", "a bare number is in the input's unit; other units work too, such as 68F or 55gal");
+        sheet.Next($"{CommandLine.Name} sum {formula.Id} {example}", "a bare number is in the input's unit; other units work too, such as 68F or 55gal");
         sheet.Print();
     }
 
@@ -71,7 +71,7 @@ internal static class SumPage
             sheet.Say($"{input.Input.Label} was assumed: {input.Input.DefaultSource ?? "no source"}", Ink.Warning, 2, 2);
         }
         Rests(sheet, formula);
-        sheet.Next("runnel sum", "all rules");
+        sheet.Next($"{CommandLine.Name} sum", "all rules");
         sheet.Print();
     }
 

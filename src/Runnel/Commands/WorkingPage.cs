@@ -42,21 +42,17 @@ internal static class WorkingPage
     private static void Write(Sheet sheet, WorkingTree node, int depth)
     {
         var indent = Math.Min(depth, Deepest) * Step;
-        var name = node.Name.Length == 0 ? "" : node.Name + (node.Id is null ? "" : $" [{node.Id}]");
-        sheet.Say(name, depth == 0 ? Ink.Strong : Ink.Plain, indent, Step);
-        sheet.Say("= " + node.Sentence, Ink.Plain, indent + Step, Step);
+        var name = node.Name.Length == 0 ? "" : node.Name + (node.Id is null ? " " : $" [{node.Id}] ");
+        var closed = node.Closed == WorkingTree.Above ? " (opened above)" : "";
+        sheet.Say($"{name}= {node.Sentence}{closed}", depth == 0 ? Ink.Strong : Ink.Plain, indent, Step + Step);
         if (node.Equation is { } equation)
         {
             sheet.Say($"rule: {equation}", Ink.Quiet, indent + Step, Step);
             sheet.Say($"how sure: {node.Sure}", Ink.Quiet, indent + Step, Step);
         }
-        foreach (var source in node.Sources)
+        foreach (var source in node.Closed is null ? node.Sources : [])
         {
             sheet.Say($"source: {source}", Ink.Quiet, indent + Step, Step);
-        }
-        if (!node.Opened)
-        {
-            sheet.Say(node.Id is null ? "(opened above, or alike)" : $"(opened above, or alike: --working {node.Id})", Ink.Quiet, indent + Step, Step);
         }
         foreach (var step in node.Steps)
         {
