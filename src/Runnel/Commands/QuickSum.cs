@@ -81,7 +81,7 @@ internal sealed record QuickSum(Formula Formula, IReadOnlyList<SumInput> Inputs,
         var unit = input.Unit.Symbol switch
         {
             "°C" => "C",
-            "pH" or "" => "",
+            _ when IsCount(input.Unit) => "",
             "m²" => "m2",
             "m³" => "m3",
             var symbol => symbol,
@@ -89,6 +89,9 @@ internal sealed record QuickSum(Formula Formula, IReadOnlyList<SumInput> Inputs,
         // What a shell would take apart is left as a bare number: it is in the input's unit then.
         return Style.Number(value, Units.One).Replace(",", "", StringComparison.Ordinal) + (unit.All(char.IsAsciiLetterOrDigit) ? unit : "");
     }
+
+    // Plain numbers, whatever they count: fish, plants, a pH.
+    private static bool IsCount(Unit unit) => unit.Dimension == Dimension.None && unit.Factor is 1;
 
     private static double Sensible(FormulaInput input)
     {
@@ -139,7 +142,7 @@ internal sealed record QuickSum(Formula Formula, IReadOnlyList<SumInput> Inputs,
 
     private static Figure? Value(FormulaInput input, string text, Style style, Action<string, string, string, string> refuse)
     {
-        if (!QuantityText.TryRead(text, new Wanted(input.Unit.Symbol, input.Label), new ValueContext(""), out var quantity, out var trouble))
+        if (!QuantityText.TryRead(text, new Wanted(IsCount(input.Unit) ? "" : input.Unit.Symbol, input.Label), new ValueContext(""), out var quantity, out var trouble))
         {
             refuse(input.Id, text, trouble!.Problem, trouble.Mend);
             return null;
