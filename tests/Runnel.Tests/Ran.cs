@@ -11,8 +11,15 @@ namespace Runnel.Host.Tests;
 /// <param name="Error">Standard error.</param>
 internal sealed record Ran(int Code, string Out, string Error)
 {
+    // Examples are named as from the root, so that pages read alike wherever the repository lies.
+    static Ran()
+    {
+        Root = FindRoot();
+        Directory.SetCurrentDirectory(Root);
+    }
+
     /// <summary>Folder of the repository: the first one above the tests that holds the solution.</summary>
-    public static string Root { get; } = FindRoot();
+    public static string Root { get; }
 
     public string[] Lines => Out.Split('\n');
 
@@ -28,8 +35,8 @@ internal sealed record Ran(int Code, string Out, string Error)
     {
         await using var output = new StringWriter { NewLine = "\n" };
         await using var error = new StringWriter { NewLine = "\n" };
-        var code = await CommandLine.RunAsync(Rooted(args), new Terminal(output, error, width, colour), page, TestContext.Current.CancellationToken);
-        return new(code, output.ToString().Replace(Root + "/", "", StringComparison.Ordinal), error.ToString().Replace(Root + "/", "", StringComparison.Ordinal));
+        var code = await CommandLine.RunAsync(args, new Terminal(output, error, width, colour), page, TestContext.Current.CancellationToken);
+        return new(code, output.ToString(), error.ToString());
     }
 
     /// <summary>Runs a command as a process, its output redirected.</summary>
@@ -52,10 +59,6 @@ internal sealed record Ran(int Code, string Out, string Error)
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return new(process.ExitCode, await output, await error);
     }
-
-    // Examples are named as from the root, wherever the tests run.
-    private static string[] Rooted(string[] args) =>
-        [.. args.Select(a => a.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Root, a) : a)];
 
     private static string FindRoot()
     {

@@ -33,7 +33,7 @@ internal static class BalancePage
         var sheet = new Sheet(terminal);
         var (assessment, style) = (plan.Assessment, plan.Style);
         var balance = assessment.Balance;
-        sheet.Title($"{assessment.Plan.Name}: does everything balance?");
+        sheet.Title($"{assessment.Plan.Name}: does everything balance?", assessment.Plan.Note);
         if (balance.Feed is null)
         {
             sheet.Gap();

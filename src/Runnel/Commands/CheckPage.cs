@@ -14,7 +14,7 @@ internal static class CheckPage
     {
         var sheet = new Sheet(terminal);
         var findings = plan.Assessment.Findings;
-        sheet.Title($"{plan.Assessment.Plan.Name}: does it fit?");
+        sheet.Title($"{plan.Assessment.Plan.Name}: does it fit?", plan.Assessment.Plan.Note);
         Group(sheet, plan.Style, findings, Severity.Grave, "!! Grave", "fish, people or the house may come to harm, or it cannot work", Ink.Grave);
         Group(sheet, plan.Style, findings, Severity.Warning, "! Warnings", "likely to disappoint or to cost", Ink.Warning);
         Group(sheet, plan.Style, findings, Severity.Note, "· Notes", "good to know: cautions and open questions", Ink.Plain);

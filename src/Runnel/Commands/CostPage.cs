@@ -14,7 +14,7 @@ internal static class CostPage
         var sheet = new Sheet(terminal);
         var (assessment, style) = (plan.Assessment, plan.Style);
         var currency = assessment.Plan.Currency;
-        sheet.Title($"{assessment.Plan.Name}: what it costs");
+        sheet.Title($"{assessment.Plan.Name}: what it costs", assessment.Plan.Note);
         sheet.Say(assessment.Draws > 0
             ? $"All money in {currency}. “8 in 10” is the span that holds eight outcomes in ten, from {assessment.Draws} draws of what the plan leaves open."
             : $"All money in {currency}. Likely values only: nothing was drawn.", Ink.Quiet);

@@ -18,8 +18,15 @@ internal sealed class Sheet(Terminal terminal)
         }
     }
 
-    /// <summary>The first line of a page.</summary>
-    public void Title(string text) => Say(text, Ink.Strong);
+    /// <summary>The first line of a page, and what the grower wants to remember.</summary>
+    public void Title(string text, string? note = null)
+    {
+        Say(text, Ink.Strong);
+        if (!string.IsNullOrWhiteSpace(note))
+        {
+            Say(note);
+        }
+    }
 
     /// <summary>The heading of a section.</summary>
     public void Heading(string text)
