@@ -108,7 +108,7 @@ public sealed class FigureTests
               one: {role: sump, shape: box 40 to 60 cm x 50 cm x 50 cm, level: 30 cm}
               two: {like: one}
             """, draws: 50);
-        var (one, two) = (assessment.Figures["water.one"], assessment.Figures["water.two"]);
+        var (one, two) = (assessment.Figures["vessel.one.water"], assessment.Figures["vessel.two.water"]);
 
         Assert.True(one.IsRange);
         Assert.Equal((one.Low, one.High), (two.Low, two.High));

@@ -41,6 +41,16 @@ public class EditTests
     }
 
     [Fact]
+    public void A_default_is_added_behind_a_list_in_brackets()
+    {
+        var file = PlanFile.Parse(Samples.Cellar, "cellar.yaml");
+        var changed = file.With("pumps/main pump/life", "4 years").With("pumps/main pump/hours", "20 h");
+
+        Assert.Empty(changed.Errors);
+        Assert.Equal(20.0 / 24, changed.Plan!.Pumps["main pump"].Hours.Likely, 1e-12);
+    }
+
+    [Fact]
     public void Every_value_can_be_replaced_by_itself_without_a_trace()
     {
         var file = Cellar;

@@ -181,7 +181,7 @@ internal static class YamlTree
                 }
                 entries.Add(new(key, Read(Next(), depth + 1)));
             }
-            return new(At(start.Start), (int)parser.Current!.End.Index + skip, start.Style == MappingStyle.Flow, entries);
+            return new(At(start.Start), EndOfCollection(start.Style == MappingStyle.Flow), start.Style == MappingStyle.Flow, entries);
         }
 
         private ListNode ReadList(SequenceStart start, int depth)
@@ -191,8 +191,11 @@ internal static class YamlTree
             {
                 items.Add(Read(parser.Current!, depth + 1));
             }
-            return new(At(start.Start), (int)parser.Current!.End.Index + skip, start.Style == SequenceStyle.Flow, items);
+            return new(At(start.Start), EndOfCollection(start.Style == SequenceStyle.Flow), start.Style == SequenceStyle.Flow, items);
         }
+
+        // The parser marks the closing bracket of a flow collection by where it stands, not by where it ends.
+        private int EndOfCollection(bool flow) => (int)parser.Current!.End.Index + skip + (flow ? 1 : 0);
 
         private ParsingEvent Next() => Move() && parser.Current is { } next
             ? next
