@@ -8,5 +8,5 @@ Console.CancelKeyPress += (_, pressed) =>
     stop.Cancel();
 };
 
-// The page: Runnel.Host.Web.PageHost.RunAsync, once it is there.
+// To be page: Runnel.Host.Web.PageHost.RunAsync once that file is here.
 return await CommandLine.RunAsync(args, Terminal.Console(), page: null, stop.Token);

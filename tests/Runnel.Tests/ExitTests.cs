@@ -148,11 +148,21 @@ public sealed class ExitTests
     [Fact]
     public async Task A_fault_of_the_program_is_one_honest_line_and_1()
     {
-        static Task<int> Breaks(string plan, int? port, CancellationToken cancel) => throw new InvalidOperationException("the lamp is out");
+        static Task Breaks(string plan, int? port, CancellationToken cancel) => throw new InvalidOperationException("the lamp is out");
         var ran = await Ran.Here(Breaks, ["open", Laundry]);
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("the lamp is out", Assert.Single(ran.Errors), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_port_that_is_taken_is_said_so()
+    {
+        static Task Taken(string plan, int? port, CancellationToken cancel) => throw new IOException("address already in use.");
+        var ran = await Ran.Here(Taken, ["open", Laundry, "--port", "80"]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("address already in use; choose another port", Assert.Single(ran.Errors), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -163,7 +173,7 @@ public sealed class ExitTests
             (plan, port, _) =>
             {
                 started = (plan, port);
-                return Task.FromResult(0);
+                return Task.CompletedTask;
             },
             ["open", Laundry, "--port", "5123"]);
 

@@ -57,8 +57,7 @@ internal static class BalanceEnds
             BalanceEnd.Beds => figures.Find("area.planted")?.Si,
             BalanceEnd.Fish => figures.Find("fish.mass")?.Si,
             BalanceEnd.Feed => figures.Find("balance.feed")?.Si,
-            BalanceEnd.Tank => figures.All.Where(f => assessment.Plan.Vessels.Any(v => v.Value.Role == VesselRole.FishTank && f.Id == $"water.{Slug(v.Key)}"))
-                .Select(f => (double?)f.Si).Aggregate((double?)null, (sum, next) => (sum ?? 0) + next),
+            BalanceEnd.Tank => InTanks(assessment),
             _ => throw new ArgumentOutOfRangeException(nameof(end), end, "unknown end"),
         };
         if (si is not > 0)
@@ -75,10 +74,12 @@ internal static class BalanceEnds
         return new Estimate(si.Value, si.Value, si.Value, unit, new Origin($"given/{word}", $"{label}, as planned"));
     }
 
-    // The same as the engine's ids: lower case, other signs as single hyphens.
-    private static string Slug(string name)
+    // By label: ids of vessels may carry a number where two names read alike.
+    private static double? InTanks(Assessment assessment)
     {
-        var slug = string.Concat(name.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : '-'));
-        return string.Join('-', slug.Split('-', StringSplitOptions.RemoveEmptyEntries));
+        var labels = assessment.Plan.Vessels.Values.Where(v => v.Role == VesselRole.FishTank).Select(v => $"Water in {v.Name}").ToHashSet(StringComparer.Ordinal);
+        var water = assessment.Figures.All
+            .Where(f => f.Id!.StartsWith("vessel.", StringComparison.Ordinal) && f.Id.EndsWith(".water", StringComparison.Ordinal) && labels.Contains(f.Label!)).ToList();
+        return water.Count == 0 ? null : water.Sum(f => f.Si);
     }
 }

@@ -8,8 +8,8 @@ namespace Runnel.Host.Commands;
 /// <param name="planPath">The plan.</param>
 /// <param name="port">Port on this machine, or null for any free one.</param>
 /// <param name="cancel">Stops it.</param>
-/// <returns>The exit code.</returns>
-public delegate Task<int> PageStarter(string planPath, int? port, CancellationToken cancel);
+/// <exception cref="IOException">The port is taken.</exception>
+public delegate Task PageStarter(string planPath, int? port, CancellationToken cancel);
 
 /// <summary>Holds the page starter, or none in a program that has no page.</summary>
 internal sealed record Pages(PageStarter? Start);
@@ -44,6 +44,14 @@ internal sealed class OpenCommand(Terminal terminal, Pages pages) : AsyncCommand
             throw new RefusedException("open", "", "this program was built without its page", "use check, cost and balance");
         }
         await terminal.Out.FlushAsync(cancellationToken);
-        return await start(settings.Plan, settings.Port, cancellationToken);
+        try
+        {
+            await start(settings.Plan, settings.Port, cancellationToken);
+        }
+        catch (IOException taken)
+        {
+            throw new RefusedException("--port", settings.Port?.ToString() ?? "", $"the page cannot be served: {taken.Message.TrimEnd('.')}", "choose another port, or leave it out for a free one");
+        }
+        return OpenedPlan.Computed;
     }
 }
