@@ -18,7 +18,7 @@ internal static class BalancePage
         ("stocking.most", "Most fish that the tanks should hold"),
         ("area.planted", "Planted area"),
         ("filter.area", "Surface for bacteria: there is"),
-        ("filter.needed", "Surface for bacteria: needed at 20 °C"),
+        ("filter.needed", "Surface for bacteria: needed at "),
         ("balance.oxygen", "Oxygen needed by fish and bacteria"),
         ("oxygen.saturation", "Oxygen that the water can hold, warmest month"),
         ("balance.solids", "Solids to catch, dry"),
@@ -44,13 +44,16 @@ internal static class BalancePage
         }
         sheet.Say($"Feed is worked out from {From(balance.FeedFrom)}. “8 in 10” is the span that holds eight outcomes in ten.", Ink.Quiet);
         sheet.Heading("What the loop comes to");
-        sheet.Add(Values(OfPlan.Where(r => assessment.Figures.Find(r.Id) is not null).Select(r => (r.Name, assessment.Figures[r.Id])), style));
+        sheet.Add(Values(OfPlan.Where(r => assessment.Figures.Find(r.Id) is not null).Select(r => (Named(r.Name), assessment.Figures[r.Id])), style));
         Limits(sheet, balance, style);
         Span(sheet, assessment.Figures, style);
         sheet.Gap();
         sheet.Say("Every number opens: add --working ID, such as --working balance.feed.", Ink.Quiet);
         sheet.Next($"{CommandLine.Name} balance {plan.Typed} --from beds", "the fish, feed and filter that these beds ask for; or --from fish, feed, tank");
         sheet.Print();
+
+        // The rule's rate is one at 20 °C.
+        string Named(string name) => name.EndsWith(' ') ? name + style.Write(Amount.Of(20, Units.Celsius)) : name;
     }
 
     public static void Print(Terminal terminal, FigureBook book, BalanceEnd end, Estimate amount, Style style, OpenedPlan? plan, string command)
