@@ -31,7 +31,7 @@ public sealed class ArrowTests
         ["Sun"] = Foundations,
         ["Weather"] = [.. Foundations, "Heat", "Sun"],
         ["Light"] = [.. Foundations, "Plan"],
-        ["Frame"] = [.. Foundations, "Plan"],
+        ["Frame"] = [.. Foundations, "Plan", "Volumes"],
         ["Power"] = Foundations,
         ["Money"] = ["Quantities", "Plan"],
     };
