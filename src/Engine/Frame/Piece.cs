@@ -50,6 +50,10 @@ internal sealed class Piece
         var gravity = Figure.Constant(Weight.Gravity, Units.MetrePerSecondSquared, "Standard gravity", Source.Definition("9.80665 m/s²"));
         var self = (_area * density * gravity).Called("Its own weight", Units.NewtonPerMetre);
         var load = (FrameFormulas.LineLoad.Apply(_mass, _bearing, length) + self).Called($"Load on each length of {_lumber.Name}", Units.NewtonPerMetre);
+        if (Faulty(findings, FrameFormulas.ShearStress, load, span, _area))
+        {
+            return [];
+        }
         var slenderness = StrengthFormulas.BeamSlenderness.Apply(span, _thickness, _depth);
         if (slenderness.Si > Beam.MaxSlenderness)
         {

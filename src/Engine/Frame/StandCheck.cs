@@ -66,7 +66,7 @@ public static class StandCheck
             return null;
         }
         var count = take(lumber.Count);
-        var bearing = Figure.Computed(Bearing(count.Si), Units.One, $"Pieces of {lumber.Name} that bear all of it",
+        var bearing = Figure.Computed(PiecesThatBear(count.Si), Units.One, $"Pieces of {lumber.Name} that bear all of it",
             "half of them rounded down, two at least, one if there is only one",
             [count], Source.Practice("on an uneven floor, or with a weight off the middle, half of the pieces carry all"));
         var mass = Figure.Sum([.. carried]).Called($"Weight on all {lumber.Name}", Units.Kilogram);
@@ -75,6 +75,8 @@ public static class StandCheck
         return checks.Count == 0 ? null : new(lumber, piece.Values, (mass / bearing).Called($"Weight on one of {lumber.Name}", Units.Kilogram), checks);
     }
 
-    /// <summary>How many pieces bear all of it.</summary>
-    internal static double Bearing(double count) => count < 2 ? 1 : Math.Max(2, Math.Floor(count / 2));
+    /// <summary>How many of so many pieces bear all of it: half of them rounded down, two at least, one if there is only one.</summary>
+    /// <param name="count">Pieces of one name.</param>
+    /// <remarks>Common practice, no source: on an uneven floor two of four legs carry all.</remarks>
+    public static double PiecesThatBear(double count) => count < 2 ? 1 : Math.Max(2, Math.Floor(count / 2));
 }

@@ -99,7 +99,7 @@ internal static class StandFindings
         "stand.caution", Severity.Note, "stand",
         pieces == 0 ? "a stand that Runnel has not checked" : "a check of single pieces under an even, steady load",
         "joints that do not rest on screws alone, diagonal braces or plywood against sway, level feet, sound graded wood, a floor that bears it",
-        "Set rails on top of legs, not on screws in their sides. Fill it slowly, empty-handed people away, and look for movement. Children climb. A local structural engineer and code decide.",
+        "Set rails on top of legs, not on screws in their sides. Fill it slowly, keep people away while you do, and look for movement. Children climb. A local structural engineer and code decide.",
         "stand", Rule);
 
     private static string Word(string mode) => mode switch
