@@ -31,7 +31,7 @@ public sealed class ArrowTests
         ["Sun"] = Foundations,
         ["Weather"] = [.. Foundations, "Heat", "Sun"],
         ["Light"] = [.. Foundations, "Plan"],
-        ["Frame"] = [.. Foundations, "Plan", "Volumes"],
+        ["Frame"] = [.. Foundations, "Plan"],
         ["Power"] = Foundations,
         ["Money"] = ["Quantities", "Plan"],
     };

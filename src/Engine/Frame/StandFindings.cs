@@ -10,39 +10,33 @@ internal static class StandFindings
 {
     private const string Rule = "National Design Specification for Wood Construction, allowable stress design; see docs/science/frame.md";
 
+    /// <summary>Strength from half of what is allowed, sag only beyond it: nothing breaks by sagging.</summary>
     public static void Judge(PieceCheck piece, List<Finding> findings)
     {
-        if (piece.Worst is not { } worst || worst.Ratio.Si <= StandCheck.HaveItChecked)
+        if (piece.Strength is { } worst && worst.Ratio.Si > StandCheck.HaveItChecked)
         {
-            return;
+            var over = worst.Ratio.Si > StandCheck.Overloaded;
+            findings.Add(new(
+                over ? "stand.overloaded" : "stand.have-it-checked", over ? Severity.Grave : Severity.Warning, piece.Lumber.Name, Saw(piece, worst),
+                Said.Of($"under {Amount.Of(100 * StandCheck.HaveItChecked, Units.Percent)}; Runnel does not call more than that fine"),
+                (over, worst.Mode) switch
+                {
+                    (false, _) => "Have it checked by a structural engineer or an experienced carpenter before you fill it, or make it stronger.",
+                    (true, "compression") => "Do not fill it. Thicker or shorter legs, or more of them; then have a structural engineer look at it.",
+                    (true, _) => "Do not fill it. Deeper pieces, a shorter free span (another leg in the middle), or two side by side; then have a structural engineer look at it.",
+                },
+                $"stand/{piece.Lumber.Name}", Rule));
         }
-        var path = $"stand/{piece.Lumber.Name}";
-        var share = new Amount(worst.Ratio.Si, Units.Percent);
-        var load = new Amount(piece.Load.Si, Units.Kilogram);
-        if (worst.Ratio.Si > StandCheck.Overloaded)
+        if (piece.Checks.FirstOrDefault(c => c.Mode == "sag") is { } sag && sag.Ratio.Si > StandCheck.Overloaded)
         {
             findings.Add(new(
-                worst.Mode == "sag" ? "stand.sags" : "stand.overloaded", worst.Mode == "sag" ? Severity.Warning : Severity.Grave, piece.Lumber.Name,
-                Said.Of($"{load} on one piece: {Word(worst.Mode)} at {share} of what is allowed ({piece.Values.Name})"),
-                Said.Of($"under {Amount.Of(100 * StandCheck.HaveItChecked, Units.Percent)}, wet and for years"),
-                worst.Mode == "compression"
-                    ? "Do not fill it. Thicker or shorter legs, or more of them; then have a structural engineer or experienced carpenter look at it."
-                    : "Do not fill it. Deeper pieces, a shorter free span (another leg in the middle), or two side by side; then have a structural engineer or experienced carpenter look at it.",
-                path, Rule));
-            // Sag comes first only by its number; a piece that also breaks must not hide behind it.
-            var breaks = piece.Checks.Where(c => c.Mode != "sag").MaxBy(c => c.Ratio.Si);
-            if (worst.Mode == "sag" && breaks is not null && breaks.Ratio.Si > StandCheck.HaveItChecked)
-            {
-                Judge(piece with { Checks = [breaks] }, findings);
-            }
-            return;
+                "stand.sags", Severity.Warning, piece.Lumber.Name, Saw(piece, sag), Said.Of($"at most {new Amount(sag.Allowed.Si, Units.Millimetre)}, span/240"),
+                "Deeper pieces or a shorter free span: a bed that is not level floods unevenly, and its siphon or overflow misbehaves.", $"stand/{piece.Lumber.Name}", Rule));
         }
-        findings.Add(new(
-            "stand.have-it-checked", Severity.Warning, piece.Lumber.Name,
-            Said.Of($"{load} on one piece: {Word(worst.Mode)} at {share} of what is allowed ({piece.Values.Name})"),
-            Said.Of($"under {Amount.Of(100 * StandCheck.HaveItChecked, Units.Percent)}; Runnel does not call more than that fine"),
-            "Have it checked by a structural engineer or an experienced carpenter before you fill it, or make it stronger.", path, Rule));
     }
+
+    private static Said Saw(PieceCheck piece, Utilisation use) => Said.Of(
+        $"{new Amount(piece.Load.Si, Units.Kilogram)} on one piece: {Word(use.Mode)} at {new Amount(use.Ratio.Si, Units.Percent)} of what is allowed ({piece.Values.Name}{(piece.Lumber.Wet ? ", wet" : "")})");
 
     public static Finding CarriesNothing(Lumber lumber) => new(
         "stand.carries-nothing", Severity.Note, lumber.Name, $"a {lumber.Use.ToString().ToLowerInvariant()} that carries no vessel", "carries: with the names of the vessels on it",

@@ -9,8 +9,8 @@ namespace Runnel.Engine.Frame;
 /// <param name="Findings">What the grower should know, cautions included.</param>
 public sealed record StandResult(IReadOnlyList<PieceCheck> Pieces, IReadOnlyList<Finding> Findings)
 {
-    /// <summary>The piece that is used hardest, or null when none could be checked.</summary>
-    public PieceCheck? Worst => Pieces.Where(p => p.Worst is not null).MaxBy(p => p.Worst!.Ratio.Si);
+    /// <summary>The piece that is nearest to breaking, or null when none could be checked.</summary>
+    public PieceCheck? Worst => Pieces.Where(p => p.Strength is not null).MaxBy(p => p.Strength!.Ratio.Si);
 }
 
 /// <summary>One kind of piece, checked: all figures are of the one piece that bears most.</summary>
@@ -20,8 +20,11 @@ public sealed record StandResult(IReadOnlyList<PieceCheck> Pieces, IReadOnlyList
 /// <param name="Checks">Each way in which it could fail.</param>
 public sealed record PieceCheck(Lumber Lumber, TimberValues Values, Figure Load, IReadOnlyList<Utilisation> Checks)
 {
-    /// <summary>The way in which it is nearest to failing.</summary>
+    /// <summary>What is used hardest, sag included.</summary>
     public Utilisation? Worst => Checks.MaxBy(c => c.Ratio.Si);
+
+    /// <summary>The way in which it is nearest to breaking.</summary>
+    public Utilisation? Strength => Checks.Where(c => c.Mode != "sag").MaxBy(c => c.Ratio.Si);
 }
 
 /// <summary>One way in which a piece could fail.</summary>

@@ -82,10 +82,11 @@ public class StandCheckTests
         Gen.Select(Gen.Double[5, 3000], Gen.Double[0.3, 2.4], OneOf("2x4", "2x6", "2x8", "4x4", "38 x 140 mm")).Sample((mass, length, size) =>
         {
             var result = Check(Piece("rail", size, length, 2, LumberUse.Rail), mass);
-            var broken = result.Pieces.SelectMany(p => p.Checks).Where(c => c.Mode != "sag").Select(c => c.Ratio.Si).DefaultIfEmpty(double.PositiveInfinity).Max();
-            var any = result.Pieces.SelectMany(p => p.Checks).Select(c => c.Ratio.Si).DefaultIfEmpty(double.PositiveInfinity).Max();
+            var broken = result.Pieces.Select(p => p.Strength!.Ratio.Si).DefaultIfEmpty(double.PositiveInfinity).Max();
+            var sag = result.Pieces.SelectMany(p => p.Checks).Where(c => c.Mode == "sag").Select(c => c.Ratio.Si).DefaultIfEmpty(0).Max();
             Assert.Equal(broken > 1, result.Findings.Any(f => f.Severity == Severity.Grave));
-            Assert.Equal(any > 0.5, result.Findings.Any(f => f.Severity >= Severity.Warning));
+            Assert.Equal(broken is > 0.5 and <= 1, result.Findings.Any(f => f.Code == "stand.have-it-checked"));
+            Assert.Equal(sag > 1, result.Findings.Any(f => f.Code == "stand.sags"));
             Assert.Contains(result.Findings, f => f.Code == "stand.caution");
         }, iter: 300);
 
