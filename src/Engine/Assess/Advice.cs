@@ -74,6 +74,18 @@ internal static class Advice
         }
     }
 
+    /// <summary>Parts that nearly every list forgets.</summary>
+    public static void Forgotten(Desk desk, IReadOnlyList<Need> needs, Living living)
+    {
+        if (living.Batches.Count > 0 && !needs.Any(n => n.Part.Contains("test", StringComparison.OrdinalIgnoreCase)))
+        {
+            desk.Say(new Finding(
+                "build.no-test-kit", Severity.Note, "extra parts", "fish, and no water test kit in the list",
+                "a kit for ammonia, nitrite, nitrate, pH and alkalinity", "Add it under extra parts: with section: tests. Without it ammonia is seen only when fish gasp.",
+                "extra parts", "common practice, no source"));
+        }
+    }
+
     /// <summary>Cautions that belong to what the plan holds.</summary>
     public static void Cautions(Desk desk, IReadOnlyList<VesselFacts> vessels, Living living)
     {

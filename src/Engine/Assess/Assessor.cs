@@ -53,6 +53,7 @@ public static class Assessor
         Lighting.Read(desk, vessels, living, warmth);
         Fit.Check(desk, vessels, living, warmth, balance);
         Advice.Cautions(desk, vessels, living);
+        Advice.Forgotten(desk, needs, living);
         Advice.UnusedPrices(desk, pricing.Unused, needs.Select(n => n.Part));
         UnderGlass.Compare(desk, weather);
         return new Assessment

@@ -13,13 +13,8 @@ internal static class BuildCost
         var unpriced = new List<string>();
         foreach (var need in needs)
         {
-            var id = Desk.Slug(need.Part);
-            var quantity = need.Quantity.Called($"{need.Part}, needed", need.Quantity.Unit ?? Units.One);
-            if (desk.Book.Find($"part.{id}.quantity") is not null)
-            {
-                id = $"{id}-{Desk.Slug(need.Section.ToString())}";
-            }
-            quantity = desk.Name(quantity, $"part.{id}.quantity", $"{need.Part}, needed", need.Quantity.Unit ?? Units.One);
+            var id = desk.SlugOf("part", $"{need.Part}{Again(lines, need)}");
+            var quantity = desk.Name(need.Quantity, $"part.{id}.quantity", $"{need.Part}, needed", need.Quantity.Unit ?? Units.One);
             var price = pricing.Find(need.Part, need.Generic);
             var bought = price is null ? null : pricing.Buy(need.Part, quantity, price, need.Density);
             if (bought is not { } paid)
@@ -42,6 +37,13 @@ internal static class BuildCost
         Total(desk, groups);
         Advice.Unpriced(desk, unpriced);
         return new(groups, unpriced, Alternatives(desk, lines, pricing));
+    }
+
+    /// <summary>Tells apart lines of one name: the same part in two sections or measures.</summary>
+    private static string Again(List<PartLine> lines, Need need)
+    {
+        var before = lines.Count(l => l.Part.Equals(need.Part, StringComparison.OrdinalIgnoreCase));
+        return before == 0 ? "" : $" {before + 1}";
     }
 
     /// <summary>The name of a section as it is read.</summary>
@@ -121,7 +123,7 @@ internal static class BuildCost
             {
                 return;
             }
-            var id = $"instead.{Desk.Slug(line.Part)}.{Desk.Slug(use)}";
+            var id = $"instead.{desk.SlugOf("part", line.Part)}.{desk.SlugOf("use", use)}";
             if (desk.Book.Find($"{id}.cost") is not null)
             {
                 return;

@@ -10,6 +10,8 @@ internal sealed class Desk
 {
     private readonly Func<Estimate, double> _draw;
     private readonly Dictionary<string, Figure> _taken;
+    private readonly Dictionary<(string Kind, string Name), string> _slugs = [];
+    private readonly HashSet<string> _slugsTaken = new(StringComparer.Ordinal);
     private readonly HashSet<string> _said = new(StringComparer.Ordinal);
 
     /// <param name="plan">The grower's plan.</param>
@@ -92,6 +94,30 @@ internal sealed class Desk
         return null;
     }
 
+    /// <summary>A formula on figures; outside its valid range it says so and gives up what rests on it, up to <see cref="Try"/>.</summary>
+    public Figure Need(Formula formula, params IReadOnlyList<Figure> arguments) => Apply(formula, arguments) ?? throw new GaveUpException();
+
+    /// <summary>A figure, or null when a formula that it needs does not hold or it divides by nothing: both are said as findings.</summary>
+    public T? Try<T>(string what, Func<T> make)
+        where T : class
+    {
+        try
+        {
+            return make();
+        }
+        catch (GaveUpException)
+        {
+            return null;
+        }
+        catch (ArithmeticException)
+        {
+            Say(new Finding(
+                "figure.undefined", Severity.Warning, what, "a figure that divides by nothing or grows beyond all bounds", "amounts above nothing, and not absurd ones",
+                "Look for a level, size, number or share of zero in this part of the plan. Figures that rest on it are left out."));
+            return null;
+        }
+    }
+
     /// <summary>Keeps a finding; the same code about the same place is said once.</summary>
     public void Say(Finding finding)
     {
@@ -101,7 +127,26 @@ internal sealed class Desk
         }
     }
 
-    /// <summary>A name as it stands in the ids of figures: "bed one" as "bed-one".</summary>
+    /// <summary>A grower's name as it stands in the ids of figures: "bed one" as "bed-one", and "bed-one-2" for another that reads alike.</summary>
+    /// <param name="kind">Names of different kinds do not meet.</param>
+    /// <param name="name">The grower's name.</param>
+    public string SlugOf(string kind, string name)
+    {
+        if (_slugs.TryGetValue((kind, name), out var known))
+        {
+            return known;
+        }
+        var plain = Slug(name) is { Length: > 0 } some ? some : "unnamed";
+        var slug = plain;
+        for (var n = 2; !_slugsTaken.Add($"{kind} {slug}"); n++)
+        {
+            slug = $"{plain}-{n}";
+        }
+        _slugs.Add((kind, name), slug);
+        return slug;
+    }
+
+    /// <summary>A word of our own as it stands in ids: "Pump and air" as "pump-and-air".</summary>
     public static string Slug(string name)
     {
         var slug = new System.Text.StringBuilder();
@@ -117,5 +162,24 @@ internal sealed class Desk
             }
         }
         return slug.ToString().TrimEnd('-');
+    }
+}
+
+/// <summary>A formula does not hold here: already said as a finding.</summary>
+internal sealed class GaveUpException : Exception
+{
+    public GaveUpException()
+        : base("a formula was used outside its range")
+    {
+    }
+
+    public GaveUpException(string message)
+        : base(message)
+    {
+    }
+
+    public GaveUpException(string message, Exception innerException)
+        : base(message, innerException)
+    {
     }
 }

@@ -17,7 +17,11 @@ internal static class Fit
         Filter(desk, vessels, living, balance);
         Protein(desk, living);
         Oxygen(desk, living, warmth);
-        Turnover(desk, vessels);
+        desk.Try("pump", () =>
+        {
+            Turnover(desk, vessels);
+            return vessels;
+        });
     }
 
     private static void Temperatures(Desk desk, Living living, Warmth warmth)

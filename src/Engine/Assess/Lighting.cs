@@ -12,10 +12,10 @@ internal static class Lighting
 {
     public static void Read(Desk desk, IReadOnlyList<VesselFacts> vessels, Living living, Warmth warmth)
     {
-        var sun = Sun(desk, warmth.Climate);
+        var sun = desk.Try("sun", () => Sun(desk, warmth.Climate)!);
         foreach (var bed in vessels.Where(v => v.Planted is not null))
         {
-            var lamps = Lamps(desk, bed, vessels);
+            var lamps = desk.Try(bed.Vessel.Name, () => Lamps(desk, bed, vessels)!);
             if (lamps is not null)
             {
                 lamps = desk.Name(lamps, $"light.{bed.Slug}.lamps", $"Daily light from lamps on {bed.Vessel.Name}", Units.MolePerSquareMetreDay);
@@ -52,13 +52,13 @@ internal static class Lighting
         var months = new List<Figure>();
         for (var m = 0; m < 12; m++)
         {
-            var outside = LightFormulas.Daylight.Apply(desk.Take(climate.Radiation[m]), perMegajoule);
+            var outside = desk.Need(LightFormulas.Daylight, desk.Take(climate.Radiation[m]), perMegajoule);
             var inside = outside;
             if (desk.Plan.Place.Setting == Setting.Greenhouse)
             {
                 var transmission = desk.Take(GlazingTransmission.Of(desk.Plan.Place.Cover?.Glazing ?? Glazing.SingleGlass));
                 var shade = desk.Take(GlazingTransmission.Shade);
-                inside = LightFormulas.DaylightUnderCover.Apply(outside, transmission, shade);
+                inside = desk.Need(LightFormulas.DaylightUnderCover, outside, transmission, shade);
             }
             months.Add(desk.Name(inside, $"light.sun.month.{m + 1}", $"Daily light from the sun in {CalendarDay.MonthNames[m]}", Units.MolePerSquareMetreDay));
         }

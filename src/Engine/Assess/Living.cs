@@ -58,13 +58,21 @@ internal sealed class Living
                 desk.Say(Advice.Unknown("fish", batch.Species, batch.Species, $"{path}/species", desk.Shelf.Species.Select(s => s.Name)));
             }
             var number = desk.Take(batch.Number);
-            var massIn = FishFormulas.FishMass.Apply(number, desk.Take(batch.Weight));
-            var massAtMost = batch.HarvestAt is { } harvest
-                ? (FishFormulas.FishMass.Apply(number, desk.Take(harvest)) * desk.Take(batch.Survival)).Called($"Fish at harvest, {batch.Species}", Units.Kilogram)
-                : massIn;
-            batches.Add(new(batch, species, number, massIn, massAtMost, path));
+            if (desk.Try(batch.Species, () => Weigh(desk, batch, species, number, path)) is { } facts)
+            {
+                batches.Add(facts);
+            }
         }
         return batches;
+    }
+
+    private static BatchFacts Weigh(Desk desk, FishBatch batch, Species? species, Figure number, string path)
+    {
+        var massIn = desk.Need(FishFormulas.FishMass, number, desk.Take(batch.Weight));
+        var massAtMost = batch.HarvestAt is { } harvest
+            ? (desk.Need(FishFormulas.FishMass, number, desk.Take(harvest)) * desk.Take(batch.Survival)).Called($"Fish at harvest, {batch.Species}", Units.Kilogram)
+            : massIn;
+        return new(batch, species, number, massIn, massAtMost, path);
     }
 
     private static List<CropFacts> ReadCrops(Desk desk, IReadOnlyList<VesselFacts> vessels)
@@ -97,8 +105,8 @@ internal sealed class Living
             FishMass = desk.Name(Figure.Sum([.. Batches.Select(b => b.MassAtMost)]), "fish.mass", "Fish when heaviest", Units.Kilogram);
         }
         var eaten = Batches.Where(b => b.Species is not null)
-            .Select(b => FishFormulas.FeedFromFish.Apply(b.MassAtMost, Ration(desk, b.Species!)).Called($"Feed of {b.Batch.Species}", Units.GramPerDay))
-            .ToList();
+            .Select(b => desk.Try(b.Batch.Species, () => desk.Need(FishFormulas.FeedFromFish, b.MassAtMost, Ration(desk, b.Species!)).Called($"Feed of {b.Batch.Species}", Units.GramPerDay)))
+            .OfType<Figure>().ToList();
         var used = BedsCanUse(desk);
         if (desk.Plan.Feed.EachDay is { } stated)
         {
@@ -124,7 +132,8 @@ internal sealed class Living
     /// <summary>Feed that the beds can use, or null without beds.</summary>
     private Figure? BedsCanUse(Desk desk)
     {
-        var uses = Crops.Select(c => CropFormulas.FeedFromPlantedArea.Apply(c.Area, FeedRatio(desk, c)).Called($"Feed that {c.Crop.Name} can use", Units.GramPerDay)).ToList();
+        var uses = Crops.Select(c => desk.Try(c.Crop.Name, () =>
+            desk.Need(CropFormulas.FeedFromPlantedArea, c.Area, FeedRatio(desk, c)).Called($"Feed that {c.Crop.Name} can use", Units.GramPerDay))).OfType<Figure>().ToList();
         return uses.Count == 0 ? null : Figure.Sum([.. uses]);
     }
 
@@ -149,9 +158,9 @@ internal sealed class Living
     /// <summary>Feed against every limit, and what the feed brings with it.</summary>
     public Balance Solve(Desk desk, IReadOnlyList<VesselFacts> vessels, Figure? waterTemperature)
     {
-        if (Feed is null)
+        if (Feed is null || Feed.Si <= 0)
         {
-            return new([], null, BalanceEnd.Beds);
+            return new([], Feed, FeedFrom);
         }
         var protein = desk.Take(desk.Plan.Feed.Protein);
         var tan = desk.Apply(WaterFormulas.AmmoniaFromFeed, Feed, protein);
@@ -167,29 +176,32 @@ internal sealed class Living
                 }
             }
         }
-        var solids = desk.Name(
-            WaterFormulas.SolidsFromFeed.Apply(Feed, Default(desk, WaterFormulas.SolidsFromFeed, 1)), "balance.solids", "Solids to catch, dry", Units.GramPerDay);
-        var oxygen = desk.Name(
-            WaterFormulas.OxygenFromFeed.Apply(Feed, Default(desk, WaterFormulas.OxygenFromFeed, 1)), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay);
-        _ = (solids, oxygen);
+        desk.Try("solids", () => desk.Name(
+            desk.Need(WaterFormulas.SolidsFromFeed, Feed, Default(desk, WaterFormulas.SolidsFromFeed, 1)), "balance.solids", "Solids to catch, dry", Units.GramPerDay));
+        desk.Try("oxygen", () => desk.Name(
+            desk.Need(WaterFormulas.OxygenFromFeed, Feed, Default(desk, WaterFormulas.OxygenFromFeed, 1)), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay));
 
         var limits = new List<(string Id, string Label, Figure Allows)>();
         if (BedsCanUse(desk) is { } used)
         {
             limits.Add(("beds", "Planted area", used));
         }
-        if (FilterAllows(desk, vessels, protein, waterTemperature) is { } filtered)
+        if (desk.Try("biofilter", () => FilterAllows(desk, vessels, protein, waterTemperature)!) is { } filtered)
         {
             limits.Add(("filter", "Surface for bacteria", filtered));
         }
-        if (TankHolds(desk, vessels) is { } held && FishMass is not null)
+        if (desk.Try("fish tank", () => TankHolds(desk, vessels)!) is { } held && FishMass is not null)
         {
             limits.Add(("stocking", "Room for fish", Feed * held / FishMass));
         }
         if (FeedFrom != BalanceEnd.Fish && Batches.Any(b => b.Species is not null))
         {
-            var eaten = Batches.Where(b => b.Species is not null).Select(b => FishFormulas.FeedFromFish.Apply(b.MassAtMost, Ration(desk, b.Species!))).ToList();
-            limits.Add(("fish", "What the fish eat", Figure.Sum([.. eaten])));
+            var eaten = Batches.Where(b => b.Species is not null)
+                .Select(b => desk.Try(b.Batch.Species, () => desk.Need(FishFormulas.FeedFromFish, b.MassAtMost, Ration(desk, b.Species!)))).OfType<Figure>().ToList();
+            if (eaten.Count > 0)
+            {
+                limits.Add(("fish", "What the fish eat", Figure.Sum([.. eaten])));
+            }
         }
         var named = limits.Select(l =>
         {
@@ -230,14 +242,14 @@ internal sealed class Living
         if (waterTemperature is not null
             && FilterFormulas.NitrificationTemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1)).Count == 0)
         {
-            removed *= FilterFormulas.NitrificationTemperatureFactor.Apply(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1));
+            removed *= desk.Need(FilterFormulas.NitrificationTemperatureFactor, waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1));
         }
         var removes = removed.Called("Ammonia that the filter can remove", Units.GramAmmoniaPerDay);
         // The published rule is linear in feed: what one gram of feed gives off, at this protein.
         var gram = Figure.Constant(1, Units.GramPerDay, "One gram of feed a day", Source.Definition("unit of feed"));
-        var each = WaterFormulas.AmmoniaFromFeedFao.Apply(gram, protein).Called("Ammonia from one gram of feed a day", Units.GramAmmoniaPerDay);
+        var each = desk.Need(WaterFormulas.AmmoniaFromFeedFao, gram, protein).Called("Ammonia from one gram of feed a day", Units.GramAmmoniaPerDay);
         var needed = desk.Name(
-            WaterFormulas.AmmoniaFromFeedFao.Apply(desk.Book["balance.feed"], protein) / rate, "filter.needed", "Surface needed at 20 °C", Units.SquareMetre);
+            desk.Need(WaterFormulas.AmmoniaFromFeedFao, desk.Book["balance.feed"], protein) / rate, "filter.needed", "Surface needed at 20 °C", Units.SquareMetre);
         _ = needed;
         return (removes / each * gram).Called("Feed that the filter allows", Units.GramPerDay);
     }
@@ -264,7 +276,7 @@ internal sealed class Living
         var water = Figure.Sum([.. tanks.Select(t => t.Water)]).Called("Water in the fish tanks", Units.Litre);
         if (desk.Book.Find("fish.mass") is { } mass)
         {
-            desk.Name(FishFormulas.StockingDensity.Apply(mass, water), "stocking.density", "Fish in the tank when heaviest", Units.KilogramPerCubicMetre);
+            desk.Name(desk.Need(FishFormulas.StockingDensity, mass, water), "stocking.density", "Fish in the tank when heaviest", Units.KilogramPerCubicMetre);
         }
         return all;
     }

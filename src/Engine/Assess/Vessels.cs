@@ -23,9 +23,13 @@ internal static class Vessels
         var facts = new List<VesselFacts>();
         foreach (var vessel in desk.Plan.Vessels.Values)
         {
-            facts.Add(MeasureOne(desk, vessel));
+            if (desk.Try(vessel.Name, () => MeasureOne(desk, vessel)) is { } measured)
+            {
+                facts.Add(measured);
+            }
         }
-        desk.Name(Figure.Sum([.. facts.Select(f => f.Water)]), "water.total", "Water in the loop", Units.Litre);
+        var none = Figure.Constant(0, Units.Litre, "No water", Source.Definition("no vessel could be measured"));
+        desk.Name(facts.Count == 0 ? none : Figure.Sum([.. facts.Select(f => f.Water)]), "water.total", "Water in the loop", Units.Litre);
         if (facts.Where(f => f.Planted is not null).Select(f => f.Planted!).ToList() is { Count: > 0 } planted)
         {
             desk.Name(Figure.Sum([.. planted]), "area.planted", "Planted area", Units.SquareMetre);
@@ -35,7 +39,7 @@ internal static class Vessels
 
     private static VesselFacts MeasureOne(Desk desk, Vessel vessel)
     {
-        var slug = Desk.Slug(vessel.Name);
+        var slug = desk.SlugOf("vessel", vessel.Name);
         var path = $"vessels/{vessel.Name}";
         var form = Form.Of(desk, vessel);
         var count = desk.Count(vessel.Count);
@@ -50,7 +54,7 @@ internal static class Vessels
                 ? desk.Take(given)
                 : desk.Take(Desk.Assumed($"{path}/media depth", $"Depth of media, {vessel.Name}", deepest, deepest, deepest, Units.Metre,
                     "FAO Technical Paper 589 (2014), section 4.3: 30 cm (from memory)"));
-            media = desk.Name(desk.Times(form.VolumeAt(Least(filled, form.Height)), count), $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
+            media = desk.Name(desk.Times(form.VolumeAt(Least(filled, form.Height)), count), $"vessel.{slug}.media", $"Media in {vessel.Name}", Units.Litre);
             depth = vessel.Level is { } level
                 ? desk.Take(level)
                 : (filled * Figure.Constant(80, Units.Percent, "Share of the bed flooded",
@@ -64,7 +68,7 @@ internal static class Vessels
                     .Called($"Water level, {vessel.Name}", Units.Centimetre);
             if (vessel.MediaVolume is { } loose)
             {
-                media = desk.Name(desk.Times(desk.Take(loose), count), $"media.{slug}", $"Media in {vessel.Name}", Units.Litre);
+                media = desk.Name(desk.Times(desk.Take(loose), count), $"vessel.{slug}.media", $"Media in {vessel.Name}", Units.Litre);
             }
         }
 
@@ -72,7 +76,7 @@ internal static class Vessels
         var one = vessel.Role == VesselRole.MediaBed && medium is not null
             ? desk.Apply(VolumeFormulas.WaterInMedia, gross, desk.Take(medium.Voids)) ?? gross
             : gross;
-        var water = desk.Name(desk.Times(one, count), $"water.{slug}", $"Water in {vessel.Name}", Units.Litre);
+        var water = desk.Name(desk.Times(one, count), $"vessel.{slug}.water", $"Water in {vessel.Name}", Units.Litre);
         var top = desk.Times(form.TopAt(depth), count).Called($"Open top of {vessel.Name}", Units.SquareMetre);
         var wetted = desk.Times(form.WettedAt(depth), count).Called($"Wetted wall and bottom of {vessel.Name}", Units.SquareMetre);
 
@@ -80,7 +84,7 @@ internal static class Vessels
         if (vessel.Role is VesselRole.MediaBed or VesselRole.RaftBed or VesselRole.Channel)
         {
             var area = vessel.PlantedArea is { } given ? desk.Times(desk.Take(given), count) : top;
-            planted = desk.Name(area, $"area.{slug}", $"Planted area of {vessel.Name}", Units.SquareMetre);
+            planted = desk.Name(area, $"vessel.{slug}.area", $"Planted area of {vessel.Name}", Units.SquareMetre);
         }
         return new(vessel, slug, count, top, wetted, water, media, medium, planted);
     }
@@ -111,45 +115,48 @@ internal static class Vessels
     {
         public static Form Of(Desk desk, Vessel vessel) => vessel.Shape switch
         {
-            BoxShape box => Box(desk.Take(box.Length), desk.Take(box.Width), desk.Take(box.Height)),
-            RoundShape round => Round(desk.Take(round.Diameter), desk.Take(round.Height)),
+            BoxShape box => Box(desk, desk.Take(box.Length), desk.Take(box.Width), desk.Take(box.Height)),
+            RoundShape round => Round(desk, desk.Take(round.Diameter), desk.Take(round.Height)),
             DrumShape { Lengthwise: false } drum => Round(
-                VolumeFormulas.DrumDiameter.Apply(desk.Take(drum.Volume)), VolumeFormulas.DrumLength.Apply(desk.Take(drum.Volume))),
+                desk,
+                desk.Need(VolumeFormulas.DrumDiameter, desk.Take(drum.Volume)), desk.Need(VolumeFormulas.DrumLength, desk.Take(drum.Volume))),
             DrumShape drum => Lying(
-                VolumeFormulas.DrumDiameter.Apply(desk.Take(drum.Volume)), VolumeFormulas.DrumLength.Apply(desk.Take(drum.Volume)), half: true),
+                desk,
+                desk.Need(VolumeFormulas.DrumDiameter, desk.Take(drum.Volume)), desk.Need(VolumeFormulas.DrumLength, desk.Take(drum.Volume)), half: true),
             ToteShape tote => Box(
+                desk,
                 Figure.Constant(1.2, Units.Metre, "Length of a tote", Source.FromMemory("usual base of an intermediate bulk container, 1.2 m x 1.0 m")),
                 Figure.Constant(1.0, Units.Metre, "Width of a tote", Source.FromMemory("usual base of an intermediate bulk container, 1.2 m x 1.0 m")),
-                VolumeFormulas.ToteHeight.Apply(desk.Take(tote.Volume))),
-            PipeShape pipe => Lying(desk.Take(pipe.Diameter), desk.Take(pipe.Length), half: false),
+                desk.Need(VolumeFormulas.ToteHeight, desk.Take(tote.Volume))),
+            PipeShape pipe => Lying(desk, desk.Take(pipe.Diameter), desk.Take(pipe.Length), half: false),
             _ => throw new InvalidOperationException($"no geometry for {vessel.Shape.GetType().Name}"),
         };
 
-        private static Form Box(Figure length, Figure width, Figure height) => new(
+        private static Form Box(Desk desk, Figure length, Figure width, Figure height) => new(
             height,
-            depth => VolumeFormulas.BoxVolume.Apply(length, width, depth),
+            depth => desk.Need(VolumeFormulas.BoxVolume, length, width, depth),
             _ => length * width,
             depth => length * width + Figure.Constant(2, Units.One, "Pairs of walls", Geometry) * (length + width) * depth);
 
-        private static Form Round(Figure diameter, Figure height)
+        private static Form Round(Desk desk, Figure diameter, Figure height)
         {
             var pi = Figure.Constant(Math.PI, Units.One, "π", Geometry);
             var four = Figure.Constant(4, Units.One, "4", Geometry);
             return new(
                 height,
-                depth => VolumeFormulas.CylinderVolume.Apply(diameter, depth),
+                depth => desk.Need(VolumeFormulas.CylinderVolume, diameter, depth),
                 _ => pi * diameter * diameter / four,
                 depth => pi * diameter * diameter / four + pi * diameter * depth);
         }
 
-        private static Form Lying(Figure diameter, Figure length, bool half)
+        private static Form Lying(Desk desk, Figure diameter, Figure length, bool half)
         {
             var height = half
                 ? (diameter / Figure.Constant(2, Units.One, "2", Geometry)).Called("Height of half a drum", Units.Centimetre)
                 : diameter;
             return new(
                 height,
-                depth => VolumeFormulas.LyingCylinderVolume.Apply(diameter, length, depth),
+                depth => desk.Need(VolumeFormulas.LyingCylinderVolume, diameter, length, depth),
                 depth =>
                 {
                     var (r, h) = (diameter.Si / 2, Math.Clamp(depth.Si, 0, diameter.Si));

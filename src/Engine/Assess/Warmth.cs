@@ -31,7 +31,11 @@ internal sealed class Warmth
         var climate = weather ?? FindClimate(desk);
         var warmth = new Warmth(climate, FindAir(desk, climate));
         warmth.FindWater(desk);
-        warmth.Heat(desk, vessels);
+        desk.Try("heater", () =>
+        {
+            warmth.Heat(desk, vessels);
+            return warmth;
+        });
         return warmth;
     }
 
@@ -160,7 +164,7 @@ internal sealed class Warmth
                 worst = lost;
             }
             var hours = Figure.Constant(DaysOfMonth[m] * 24, Units.HourUnit, $"Hours of {month}", Source.Definition("calendar"));
-            var need = HeatFormulas.HeaterEnergy.Apply(lost, gains, hours);
+            var need = desk.Need(HeatFormulas.HeaterEnergy, lost, gains, hours);
             var most = (watts * hours).Called("All heaters on all month", Units.KilowattHour);
             energy[m] = Figure.Smallest(need, most).Called($"Heater energy in {month}", Units.KilowattHour);
         }
@@ -187,11 +191,13 @@ internal sealed class Warmth
             var vessel = v.Vessel;
             var path = $"vessels/{vessel.Name}";
             var insulation = vessel.Insulation;
-            var u = HeatFormulas.WallTransmittance.Apply(
+            var u = desk.Need(HeatFormulas.WallTransmittance,
                 desk.Take(vessel.WallThickness),
                 Conductivity(desk, $"{path}/wall conductivity", $"Conductivity of the wall of {vessel.Name}", WallConductivity(vessel.Wall)),
                 insulation is null ? Figure.Constant(0, Units.Millimetre, "No insulation", Source.Definition("from the plan")) : desk.Take(insulation.Thickness),
-                Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation?.Kind)),
+                insulation is null
+                    ? Figure.Constant(0.0355, Units.WattPerMetreKelvin, "Conductivity of no insulation: it cancels", Physics)
+                    : Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation.Kind)),
                 Film(desk, HeatFormulas.WallTransmittance, 4),
                 Film(desk, HeatFormulas.WallTransmittance, 5));
             parts.Add((u * v.Wetted).Called($"Through the wall of {vessel.Name}", Units.WattPerKelvin));
@@ -239,9 +245,8 @@ internal sealed class Warmth
         _ => throw new ArgumentOutOfRangeException(nameof(wall), wall, "unknown wall material"),
     };
 
-    private static (double Value, string Source) InsulationConductivity(InsulationKind? kind) => kind switch
+    private static (double Value, string Source) InsulationConductivity(InsulationKind kind) => kind switch
     {
-        null => (0.0355, "no insulation: unused"),
         InsulationKind.Eps => (0.0355, Ashrae + ": EPS beads"),
         InsulationKind.Xps => (0.029, Ashrae + ": XPS 0.026; labels of R 5 an inch give 0.029, taken as the careful one"),
         InsulationKind.Polyiso => (0.0235, Ashrae + ": polyiso, unfaced"),

@@ -14,7 +14,7 @@ public abstract record Appliance
     [Input("watts", "Power", Unit = "W", Min = 0, Max = 100000, Required = true, Help = "Of one, drawn while it is on. A plug meter beats the label.")]
     public Estimate Watts { get; init; } = null!;
 
-    [Input("life", "Life", Unit = "year", Min = 0.05, Max = 60, Help = "How long one lasts; what it costs is put aside over that time. Lamps: hours may be given, 30000 h.")]
+    [Input("life", "Life", Unit = "year", Min = 0.05, Max = 60, Help = "How long one lasts; what it costs is put aside over that time. For a lamp, hours lit go under life hours.")]
     public Estimate? Life { get; init; }
 }
 

@@ -16,7 +16,14 @@ internal sealed partial class Binder
         switch (input.Kind)
         {
             case InputKind.Quantity:
-                return Boxed(QuantityText.TryRead(text, Wanted(input), Context, out var quantity, out trouble), quantity.Unit is null ? null : quantity.From(origin), out value);
+                var found = QuantityText.TryRead(text, Wanted(input), Context, out var quantity, out trouble);
+                if (found && input.Key == "life" && quantity.Unit == Units.HourUnit)
+                {
+                    trouble = new("hours of running, or hours on the calendar? A life is counted on the calendar",
+                        input.Property.ReflectedType == typeof(Lamp) ? $"write life hours: {text.Trim()} for hours lit" : "write it in years or months");
+                    return false;
+                }
+                return Boxed(found, quantity.Unit is null ? null : quantity.From(origin), out value);
             case InputKind.Text:
                 trouble = text.Trim().Length == 0 ? new("nothing is written between the quotation marks", "write it, or delete the line") : null;
                 value = text;

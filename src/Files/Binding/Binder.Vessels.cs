@@ -37,7 +37,7 @@ internal sealed partial class Binder
                 var where = site.Below("like", other.Start, "");
                 if (original is null)
                 {
-                    Error(other.Start, where, other.Value, new("there is no vessel of that name", Nearest.Mend(other.Value, [.. names.Where(n => n != name)], "vessels here are")));
+                    Error(other.Start, where, other.Value, new("there is no vessel of that name", names.Count == 1 ? "write the vessel out in full" : Nearest.Mend(other.Value, [.. names.Where(n => n != name)], "vessels here are")));
                 }
                 else if (open.Contains(other.Value))
                 {

@@ -76,7 +76,7 @@ internal static class PlanReader
             if (!names.Contains(reference.Name, StringComparer.Ordinal))
             {
                 binder.Error(reference.At, reference.Site, reference.Name, new(
-                    $"there is no {reference.Target[..^1]} of that name", Nearest.Mend(reference.Name, names, $"{reference.Target} here are")));
+                    $"there is no {reference.Target[..^1]} of that name", names.Count == 0 ? $"write it under {reference.Target}:" : Nearest.Mend(reference.Name, names, $"{reference.Target} here are")));
             }
         }
     }

@@ -19,9 +19,15 @@ internal static class Nearest
         {
             var candidate = name.ToLowerInvariant();
             var distance = Same(candidate, text) ? 0 : Distance(text, candidate);
-            if (distance < least && distance <= Math.Max(1, Math.Max(text.Length, candidate.Length) / 3))
+            if (distance > Math.Max(1, Math.Max(text.Length, candidate.Length) / 3))
             {
-                (best, least) = (name, distance);
+                continue;
+            }
+            // Among equals, letters swapped are likelier than another letter.
+            var rank = 2 * distance + (HasLettersOf(candidate, text) ? 0 : 1);
+            if (rank < least)
+            {
+                (best, least) = (name, rank);
             }
         }
         return best;
@@ -36,6 +42,8 @@ internal static class Nearest
         }
         return known.Count is > 0 and <= 40 ? $"{otherwise}: {string.Join(", ", known)}" : otherwise;
     }
+
+    private static bool HasLettersOf(string a, string b) => a.Length == b.Length && a.Order().SequenceEqual(b.Order());
 
     private static bool Same(string a, string b) => Squeeze(a) == Squeeze(b);
 

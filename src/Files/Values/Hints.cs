@@ -39,7 +39,7 @@ internal static class Hints
     };
 
     /// <summary>The unit in which a value is kept: counts have no unit.</summary>
-    public static Unit Shown(Unit unit, Unit? asked) => unit.Symbol == "pieces" && asked is not null ? asked : unit;
+    public static Unit Shown(Unit unit, Unit? asked) => unit.Symbol == "pieces" ? asked ?? Units.One : unit;
 
     /// <summary>
     /// The unit, when what is written lacks, or repeats, a period that the input names itself: "14 h" under hours a day is 14 h/d,

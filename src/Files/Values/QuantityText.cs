@@ -76,6 +76,12 @@ public static class QuantityText
             trouble = new("the ends of that range measure different things", "write both in one unit");
             return false;
         }
+        if (context.KeepsCurrency && (PriceText.CurrencyOf(lowFit, context) != PriceText.CurrencyOf(highFit, context) ||
+            PriceText.CurrencyOf(lowFit, context) != PriceText.CurrencyOf(likelyFit, context)))
+        {
+            trouble = new("that range is in two currencies", "write all of it in one");
+            return false;
+        }
         trouble = Check(a, c, b, likely is not null, asked, wanted, text);
         if (trouble is not null)
         {

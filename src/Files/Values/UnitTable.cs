@@ -100,6 +100,9 @@ internal static class UnitTable
     /// <summary>Spellings a hint may offer.</summary>
     public static IReadOnlyCollection<string> Spellings => BySpelling.Keys;
 
+    /// <summary>The usual spelling of each unit.</summary>
+    public static IEnumerable<string> Names => Rows.Select(r => r.Names.Split('|')[0]);
+
     /// <summary>The unit of a spelling; capitals count only where they must.</summary>
     public static Unit? Find(string spelling) =>
         BySpelling.TryGetValue(spelling, out var unit) || spelling.Length > 1 && ByLowerCase.TryGetValue(spelling.ToLowerInvariant(), out unit)

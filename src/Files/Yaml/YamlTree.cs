@@ -72,18 +72,25 @@ internal static class YamlTree
         var line = Math.Max(1, (int)broken.Start.Line);
         var column = Math.Max(1, (int)broken.Start.Column);
         var lines = text.Split('\n');
-        var read = line <= lines.Length ? lines[line - 1].Trim() : "";
-        var (problem, mend) = broken.Message switch
+        var tab = Array.FindIndex(lines, l => l.TrimStart(' ').StartsWith('\t'));
+        if (tab >= 0 && (tab < line || broken.Message.Contains("tab", StringComparison.Ordinal)))
         {
-            _ when lines.Take(line).Any(l => l.TrimStart(' ').StartsWith('\t')) =>
-                ("a line is indented with a tab", "indent with spaces"),
-            var m when m.Contains("simple key", StringComparison.Ordinal) || m.Contains("expected ':'", StringComparison.Ordinal) =>
-                ("a key without a colon, or a value that runs on", "write key: value, with a space after the colon"),
-            var m when m.Contains("quoted scalar", StringComparison.Ordinal) => ("a quotation mark is not closed", "close it, or leave both out"),
-            var m when m.Contains("flow", StringComparison.Ordinal) => ("a bracket [ or { is not closed or a comma is missing", "close the bracket"),
-            var m when m.Contains("mapping values are not allowed", StringComparison.OrdinalIgnoreCase) =>
-                ("a second colon in one line", "put the value in quotes when it holds a colon and a space"),
-            var m when m.Contains("block", StringComparison.Ordinal) => ("the indentation does not fit the lines above", "indent entries of one part alike"),
+            return new(fileName, tab + 1, lines[tab].IndexOf('\t', StringComparison.Ordinal) + 1, "", lines[tab].Trim(), "a line is indented with a tab", "indent with spaces");
+        }
+        var read = line <= lines.Length ? lines[line - 1].Trim() : "";
+        var message = broken.Message;
+        bool Says(string words) => message.Contains(words, StringComparison.OrdinalIgnoreCase);
+        var (problem, mend) = message switch
+        {
+            _ when Says("tab") => ("a line is indented with a tab", "indent with spaces"),
+            _ when Says("invalid mapping") => ("a second colon in one line", "put the value in quotes when it holds a colon and a space"),
+            _ when Says("escape") => ("a backslash in double quotation marks begins a code that is not known", "use single quotation marks, or write \\ for a backslash"),
+            _ when Says("quoted scalar") => ("a quotation mark is not closed", "close it, or leave both out"),
+            _ when Says("flow") => ("a bracket [ or { is not closed, or a comma is missing", "close the bracket"),
+            _ when Says("cannot start any token") => ("a value cannot begin with this character", "put the value in quotes"),
+            _ when Says("node content") => ("a bracket or comma stands here without what belongs to it", "delete it, or put the value in quotes"),
+            _ when Says("expected key") => ("a key without a colon, or indentation that does not fit the lines above", "write key: value, and indent entries of one part alike"),
+            _ when Says("block scalar") => ("text after | or > must begin on the next line", "put the value in quotes"),
             _ => ("the text cannot be read as YAML here", "check colons, indentation and quotation marks around this line"),
         };
         return new(fileName, Math.Min(line, lines.Length), column, "", read, problem, mend);
@@ -103,7 +110,7 @@ internal static class YamlTree
         public Node? Document()
         {
             Node? root = null;
-            while (parser.MoveNext())
+            while (Move())
             {
                 switch (parser.Current)
                 {
@@ -174,7 +181,7 @@ internal static class YamlTree
                 }
                 entries.Add(new(key, Read(Next(), depth + 1)));
             }
-            return new(At(start.Start), (int)parser.Current!.End.Index + skip, start.Style == MappingStyle.Flow, entries);
+            return new(At(start.Start), EndOfCollection(start.Style == MappingStyle.Flow), start.Style == MappingStyle.Flow, entries);
         }
 
         private ListNode ReadList(SequenceStart start, int depth)
@@ -184,12 +191,28 @@ internal static class YamlTree
             {
                 items.Add(Read(parser.Current!, depth + 1));
             }
-            return new(At(start.Start), (int)parser.Current!.End.Index + skip, start.Style == SequenceStyle.Flow, items);
+            return new(At(start.Start), EndOfCollection(start.Style == SequenceStyle.Flow), start.Style == SequenceStyle.Flow, items);
         }
 
-        private ParsingEvent Next() => parser.MoveNext() && parser.Current is { } next
+        // The parser marks the closing bracket of a flow collection by where it stands, not by where it ends.
+        private int EndOfCollection(bool flow) => (int)parser.Current!.End.Index + skip + (flow ? 1 : 0);
+
+        private ParsingEvent Next() => Move() && parser.Current is { } next
             ? next
-            : throw new RefusedException(default, "", "the file ends in the middle", "restore its end from a copy");
+            : throw new RefusedException(new(0, 1, 1), "", "the file ends in the middle", "restore its end from a copy");
+
+        // The parser meets some unclosed brackets with this exception instead of its own.
+        private bool Move()
+        {
+            try
+            {
+                return parser.MoveNext();
+            }
+            catch (InvalidOperationException)
+            {
+                throw new RefusedException(parser.Current is { } last ? At(last.Start) : new(0, 1, 1), "", "a bracket [ or { is not closed, or a comma is missing, after this place", "close the bracket");
+            }
+        }
 
         private Spot At(Mark mark) => new((int)mark.Index + skip, Math.Max(1, (int)mark.Line), Math.Max(1, (int)mark.Column));
     }
