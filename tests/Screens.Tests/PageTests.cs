@@ -123,6 +123,24 @@ public sealed class PageTests : BunitContext
     }
 
     [Fact]
+    public void A_missing_price_is_written_where_it_is_missed()
+    {
+        var page = Show();
+
+        // A keystroke at a time, as a hand does it: what is not yet a price is refused, and the box keeps it.
+        foreach (var text in new[] { "1", "12", "12 E", "12 EUR", "12 EUR e", "12 EUR each" })
+        {
+            Box(page, "#build", "prices/box 100 cm x 50 cm x 50 cm").Input(text);
+        }
+
+        Assert.Equal(12, _plan.Assessment!.Figures["part.box-100-cm-x-50-cm-x-50-cm.cost"].Value, 1e-9);
+        Assert.DoesNotContain(page.FindAll(".incomplete"), i => i.TextContent.Contains("box 100 cm x 50 cm x 50 cm", StringComparison.Ordinal));
+        Assert.Contains("box 100 cm x 50 cm x 50 cm: 12 EUR each", _plan.File.Text, StringComparison.Ordinal);
+        Assert.Contains("strip: 20 to 40 EUR each, likely 30", _plan.File.Text, StringComparison.Ordinal);
+        Assert.Single(_plan.Edits);
+    }
+
+    [Fact]
     public void Us_units_are_shown_without_touching_the_plan()
     {
         var page = Show();
@@ -204,9 +222,9 @@ public sealed class PageTests : BunitContext
     {
         _plan = plan;
         JSInterop.Mode = JSRuntimeMode.Loose;
-        SetRendererInfo(new("Server", isInteractive: true));
         Services.AddMudServices();
         Services.AddSingleton(plan);
+        SetRendererInfo(new("Server", isInteractive: true));
         return Render<PlanPage>();
     }
 

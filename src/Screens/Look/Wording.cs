@@ -11,6 +11,9 @@ public static class Wording
     /// <summary>With a capital letter in front.</summary>
     public static string Capital(this string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>With a full stop, unless it ends in a mark of its own.</summary>
+    public static string Stop(this string text) => text.Length == 0 || text[^1] is '.' or '?' or '!' or ':' or '…' ? text : text + ".";
+
     /// <summary>Name of a section of the build list.</summary>
     public static string Of(BuildSection section) => section switch
     {
@@ -29,7 +32,8 @@ public static class Wording
             return "owned";
         }
         var each = price.Per.Unit.Dimension == Dimension.None && price.Per.Likely is 1;
-        var words = new List<string> { each ? "each" : $"per {style.Write(new Amount(price.Per.Likely, price.Per.Unit))}" };
+        var one = Math.Abs(price.Per.Unit.FromSi(price.Per.Likely) - 1) < 1e-9 && style.UnitOf(price.Per.Unit) == price.Per.Unit;
+        var words = new List<string> { each ? "each" : one ? $"per {price.Per.Unit.Symbol}" : $"per {style.Write(new Amount(price.Per.Likely, price.Per.Unit))}" };
         if (price.Condition == Condition.Used)
         {
             words.Add("used");

@@ -24,7 +24,6 @@ public sealed class OpenPlan : IDisposable
     private readonly Stack<Edit> _edits = new();
     private Workbench _bench;
     private CancellationTokenSource? _drawing;
-    private string? _typing;
 
     /// <param name="read">Reads the plan; called again when the reader of the page asks for it.</param>
     /// <param name="idle">How long nothing must change before ranges are drawn; <see cref="UsualIdle"/> when left out.</param>
@@ -89,6 +88,9 @@ public sealed class OpenPlan : IDisposable
     /// <summary>Changes that a fresh reading of the file refused, with the reasons.</summary>
     public IReadOnlyList<string> Lost { get; private set; } = [];
 
+    /// <summary>Address of the value that is being typed, or null.</summary>
+    public string? Typing { get; private set; }
+
     /// <summary>Counts how often values have been replaced other than by typing: by undoing or reading the file again.</summary>
     public int Replaced { get; private set; }
 
@@ -108,7 +110,7 @@ public sealed class OpenPlan : IDisposable
             {
                 return refused;
             }
-            var same = _typing == path && _edits.TryPeek(out var last) && last.Path == path;
+            var same = Typing == path && _edits.TryPeek(out var last) && last.Path == path;
             if (same)
             {
                 TakeBack();
@@ -117,7 +119,7 @@ public sealed class OpenPlan : IDisposable
             {
                 return errors;
             }
-            _typing = path;
+            Typing = path;
             Compute();
         }
         LastTook = Stopwatch.GetElapsedTime(started);
@@ -130,8 +132,13 @@ public sealed class OpenPlan : IDisposable
     {
         lock (_gate)
         {
-            _typing = null;
+            if (Typing is null)
+            {
+                return;
+            }
+            Typing = null;
         }
+        Updated?.Invoke(this, EventArgs.Empty);
     }
 
     /// <summary>Takes the last change back.</summary>
@@ -140,7 +147,7 @@ public sealed class OpenPlan : IDisposable
         lock (_gate)
         {
             TakeBack();
-            _typing = null;
+            Typing = null;
             Replaced++;
             Compute();
         }
@@ -156,7 +163,7 @@ public sealed class OpenPlan : IDisposable
             {
                 _bench.Save();
                 _edits.Clear();
-                (_typing, SaveTrouble, Lost, JustSaved, Before) = (null, null, [], true, Assessment);
+                (Typing, SaveTrouble, Lost, JustSaved, Before) = (null, null, [], true, Assessment);
             }
             catch (PlanSaveException e)
             {
@@ -175,7 +182,7 @@ public sealed class OpenPlan : IDisposable
             _bench = _read();
             Replaced++;
             _edits.Clear();
-            (_typing, SaveTrouble, JustSaved) = (null, null, false);
+            (Typing, SaveTrouble, JustSaved) = (null, null, false);
             Before = null;
             Compute();
             var lost = new List<string>();
