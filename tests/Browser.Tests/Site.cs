@@ -76,6 +76,9 @@ public sealed class Visit : IAsyncDisposable
 
     public Uri Address => _host.Address;
 
+    /// <summary>How long the last change took inside the host, from its text to all likely values.</summary>
+    public TimeSpan LastTook => _host.Plan.LastTook;
+
     /// <summary>What the browser's console complained of.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 

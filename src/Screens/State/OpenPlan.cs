@@ -264,8 +264,9 @@ public sealed class OpenPlan : IDisposable
         {
             Assessment = _bench.Assess();
         }
-        catch (Exception e) when (e is ArithmeticException or ArgumentException or InvalidOperationException)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
+            // A plan that cannot be worked out is told in words on the page, whatever went wrong underneath.
             (Assessment, Failure) = (null, FirstLine(e));
         }
         Before ??= Assessment;
@@ -299,7 +300,7 @@ public sealed class OpenPlan : IDisposable
         {
             return;
         }
-        catch (Exception e) when (e is ArithmeticException or ArgumentException or InvalidOperationException)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
             // The likely values stand; some draw lies outside what a rule holds for.
             RangesPending = false;
