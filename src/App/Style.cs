@@ -27,8 +27,8 @@ public sealed record Style(UnitSystem System = UnitSystem.Metric, string Currenc
         return UnitOf(figure.Unit ?? Guess(figure.Dimension));
     }
 
-    /// <summary>The unit that stands for a metric one in this style.</summary>
-    public Unit UnitOf(Unit unit) => System == UnitSystem.Us ? Units.ForUs(unit) : unit;
+    /// <summary>The unit that stands for another in this style, whichever it was written in.</summary>
+    public Unit UnitOf(Unit unit) => System == UnitSystem.Us ? Units.ForUs(unit) : Units.ForMetric(unit);
 
     /// <summary>An amount with its unit: "10.1 kWh".</summary>
     public string Write(Amount amount)

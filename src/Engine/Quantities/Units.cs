@@ -164,7 +164,46 @@ public static class Units
     public static readonly Unit MolePerMegajoule = new("mol/MJ", new Dimension(Amount: 1) / EnergyD, 1e-6);
 
     /// <summary>The US customary unit that stands for a metric one on screens and in print; the same unit where none does.</summary>
-    public static Unit ForUs(Unit metric) => Us.TryGetValue(metric, out var us) ? us : metric;
+    public static Unit ForUs(Unit metric) => Us.TryGetValue(metric, out var us) ? us : Price(metric, Us);
+
+    /// <summary>The metric unit that stands for a US customary one; the same unit where none does.</summary>
+    public static Unit ForMetric(Unit us) => Metric.TryGetValue(us, out var metric) ? metric : Price(us, Metric);
+
+    // A price of an amount goes with the amount: EUR/m beside metres, EUR/ft beside feet.
+    private static Unit Price(Unit unit, Dictionary<Unit, Unit> other)
+    {
+        var slash = unit.Symbol.IndexOf('/', StringComparison.Ordinal);
+        if (unit.Dimension.Money != 1 || slash < 0)
+        {
+            return unit;
+        }
+        var per = other.Keys.FirstOrDefault(u => u.Symbol == unit.Symbol[(slash + 1)..] && unit.Dimension == MoneyDimension / u.Dimension);
+        return per is null ? unit : new($"{unit.Symbol[..slash]}/{other[per].Symbol}", unit.Dimension, unit.Factor * per.Factor / other[per].Factor);
+    }
+
+    private static readonly Dictionary<Unit, Unit> Metric = new()
+    {
+        [Foot] = Metre,
+        [Inch] = Centimetre,
+        [SquareFoot] = SquareMetre,
+        [CubicFoot] = Litre,
+        [CubicYard] = CubicMetre,
+        [UsGallon] = Litre,
+        [Pound] = Kilogram,
+        [Ounce] = Gram,
+        [Fahrenheit] = Celsius,
+        [FahrenheitDifference] = Kelvin,
+        [GallonPerHour] = LitrePerHour,
+        [GallonPerMinute] = LitrePerMinute,
+        [GallonPerDay] = LitrePerDay,
+        [CubicFootPerMinute] = LitrePerMinute,
+        [OuncePerDay] = GramPerDay,
+        [PoundPerDay] = GramPerDay,
+        [OuncePerSquareFootDay] = GramPerSquareMetreDay,
+        [PoundPerSquareFoot] = KilogramPerSquareMetre,
+        [FootPerSecond] = MetrePerSecond,
+        [PoundPerSquareInch] = Kilopascal,
+    };
 
     private static readonly Dictionary<Unit, Unit> Us = new()
     {
