@@ -1,5 +1,6 @@
 using Runnel.Host.Commands;
 using Runnel.Host.Commands.Print;
+using Runnel.Host.Web;
 
 using var stop = new CancellationTokenSource();
 Console.CancelKeyPress += (_, pressed) =>
@@ -8,5 +9,4 @@ Console.CancelKeyPress += (_, pressed) =>
     stop.Cancel();
 };
 
-// To be page: Runnel.Host.Web.PageHost.RunAsync once that file is here.
-return await CommandLine.RunAsync(args, Terminal.Console(), page: null, stop.Token);
+return await CommandLine.RunAsync(args, Terminal.Console(), PageHost.RunAsync, stop.Token);

@@ -34,7 +34,27 @@ internal static class PlanEdit
         }
         // Several numbers in one scalar carry their name behind #.
         var inside = path.LastIndexOf('#');
-        return inside > 0 && Walk(read, root, PartInfo.Of<Engine.Plan.LoopPlan>(), path[..inside], inFlow: false) is Spotted.Written whole ? whole : null;
+        if (inside > 0 && Walk(read, root, PartInfo.Of<Engine.Plan.LoopPlan>(), path[..inside], inFlow: false) is Spotted.Written whole)
+        {
+            return whole;
+        }
+        return MissingPrice(root, path);
+    }
+
+    // A part without a price may be given one, in its short form.
+    private static Spotted? MissingPrice(MapNode root, string path)
+    {
+        const string prices = "prices";
+        if (!path.StartsWith(prices + "/", StringComparison.Ordinal) || path.Contains('#', StringComparison.Ordinal) || path[(prices.Length + 1)..] is not { Length: > 0 } part)
+        {
+            return null;
+        }
+        return root.Find(prices) switch
+        {
+            null => new Spotted.Orphan(root, prices, part),
+            { Value: MapNode map } when map.Find(part) is null => new Spotted.Absent(map, part),
+            _ => null,
+        };
     }
 
     public static string Change(string text, ReadPlan read, string path, string value)
