@@ -37,10 +37,13 @@ public static class ExtraterrestrialRadiation
         var sunset = DayLength.SunsetAngle(latitude, declination);
         Range.Within(from, -180, 180);
         Range.Within(to, Math.BitIncrement(from), 180);
+        return MeanSine(sunset, Angle.Sin(latitude) * Angle.Sin(declination), Angle.Cos(latitude) * Angle.Cos(declination), from, to);
+    }
+
+    /// <summary>The same for many hours of one day: the products sin φ sin δ and cos φ cos δ are made once.</summary>
+    internal static double MeanSine(double sunset, double sines, double cosines, double from, double to)
+    {
         var (a, b) = (Math.Max(from, -sunset) * Angle.Degree, Math.Min(to, sunset) * Angle.Degree);
-        return a >= b
-            ? 0
-            : Math.Max(0, ((b - a) * Angle.Sin(latitude) * Angle.Sin(declination)
-                + Angle.Cos(latitude) * Angle.Cos(declination) * (Math.Sin(b) - Math.Sin(a))) / ((to - from) * Angle.Degree));
+        return a >= b ? 0 : Math.Max(0, ((b - a) * sines + cosines * (Math.Sin(b) - Math.Sin(a))) / ((to - from) * Angle.Degree));
     }
 }
