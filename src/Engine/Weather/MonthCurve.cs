@@ -7,6 +7,9 @@ namespace Runnel.Engine.Weather;
 internal static class MonthCurve
 {
     private const int PerDay = 24;
+
+    // Which middles an hour lies between never changes.
+    private static readonly (int Month, int Next, double Share)[] Places = [.. Enumerable.Range(0, WeatherYear.Hours).Select(Between)];
     private static readonly double[,] Inverse = Invert(Weights());
 
     /// <summary>Adds the curve whose monthly means are given to 8760 hours.</summary>
@@ -23,7 +26,7 @@ internal static class MonthCurve
         }
         for (var h = 0; h < WeatherYear.Hours; h++)
         {
-            var (month, next, share) = Between(h);
+            var (month, next, share) = Places[h];
             hours[h] += heights[month] * (1 - share) + heights[next] * share;
         }
     }
@@ -67,7 +70,7 @@ internal static class MonthCurve
             var count = YearCalendar.Length[m] * PerDay;
             for (var h = YearCalendar.Start[m] * PerDay; h < YearCalendar.Start[m] * PerDay + count; h++)
             {
-                var (month, next, share) = Between(h);
+                var (month, next, share) = Places[h];
                 weights[m, month] += (1 - share) / count;
                 weights[m, next] += share / count;
             }

@@ -39,6 +39,10 @@ internal sealed class EpwParser(string fileName)
         }
         var leap = rows.Finish(lines.Number);
         var file = _errors.Any ? null : new EpwFilling(_errors, rows.FirstLine).Build(fileName, header, rows, leap);
+        if (file is not null)
+        {
+            EpwSense.Check(file, _errors, rows.FirstLine);
+        }
         return _errors.Any ? new(null, _errors.All) : new(file, []);
     }
 

@@ -144,6 +144,23 @@ public sealed class EpwRefusalTests
         Assert.Contains(Refused(string.Join('\n', lines)), e => e.Line == 1 && e.Problem.Contains("never closed", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("-50.0,-88.0,-6.0", "June has 11.0 MJ/m²/d of sun, but only 7.")]
+    [InlineData("42.0,88.0,-6.0", "before the noon of longitude 88 in time zone -6")]
+    [InlineData("42.0,-88.0,6.0", "before the noon of longitude -88 in time zone 6")]
+    public void A_sun_that_cannot_be_that_of_the_place_is_refused(string where, string said)
+    {
+        var epw = new InventedEpw { Location = $"LOCATION,Ford,XX,ZZZ,made up,0,{where},200.0" };
+        Assert.Contains(Refused(epw.Text()), e => e.Problem.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Kilojoules_for_watt_hours_are_found_where_they_are_too_much()
+    {
+        var epw = new InventedEpw { Change = (_, row) => row[13] = (3.6 * double.Parse(row[13])).ToString() };
+        Assert.Contains(Refused(epw.Text()), e => e.Mend.Contains("Wh/m²", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Sizes_are_bounded_and_huge_rows_do_no_harm()
     {

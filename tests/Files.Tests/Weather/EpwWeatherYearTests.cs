@@ -45,7 +45,7 @@ public sealed class EpwWeatherYearTests
             Assert.InRange(year.Direct[h], 0, 1400);
             Assert.Equal(year.Global[h] == 0, year.Direct[h] + year.Diffuse[h] == 0);
         }
-        // 21 December at 42° N, solar noon near 12 by the clock: 500 W/m² is a clear hour; on 21 June a dull one.
+        // 21 December at 42° N, solar noon near 12 by the clock: 400 W/m² is a clear hour; on 21 June a dull one.
         var winter = 354 * 24 + 11;
         var summer = 171 * 24 + 11;
         Assert.True(year.Direct[winter] > 600, $"{year.Direct[winter]}");

@@ -31,7 +31,7 @@ internal sealed class InventedEpw
 
     public static double Air(int hour) => Math.Round(10 - 12 * Math.Cos(2 * Math.PI * hour / 8760) + 4 * Math.Sin(2 * Math.PI * (hour % 24 - 8) / 24), 1);
 
-    public static double Sun(int hour) => Math.Round(Math.Max(0, 500 * Math.Sin(Math.PI * (hour % 24 - 6) / 12)));
+    public static double Sun(int hour) => Math.Round(Math.Max(0, 400 * Math.Sin(Math.PI * (hour % 24 - 6) / 12)));
 
     public string Text()
     {
