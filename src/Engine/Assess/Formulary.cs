@@ -5,8 +5,10 @@ using Runnel.Engine.Fish;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Light;
 using Runnel.Engine.Power;
+using Runnel.Engine.Sun;
 using Runnel.Engine.Volumes;
 using Runnel.Engine.Water;
+using Runnel.Engine.Weather;
 
 namespace Runnel.Engine.Assess;
 
@@ -23,6 +25,8 @@ public static class Formulary
         .. VolumeFormulas.All,
         .. HeatFormulas.All,
         .. LightFormulas.All,
+        .. SunFormulas.All,
+        .. WeatherFormulas.All,
         .. PowerFormulas.All,
     ];
 
