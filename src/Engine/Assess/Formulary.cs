@@ -6,8 +6,10 @@ using Runnel.Engine.Frame;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Light;
 using Runnel.Engine.Power;
+using Runnel.Engine.Sun;
 using Runnel.Engine.Volumes;
 using Runnel.Engine.Water;
+using Runnel.Engine.Weather;
 
 namespace Runnel.Engine.Assess;
 
@@ -24,6 +26,8 @@ public static class Formulary
         .. VolumeFormulas.All,
         .. HeatFormulas.All,
         .. LightFormulas.All,
+        .. SunFormulas.All,
+        .. WeatherFormulas.All,
         .. PowerFormulas.All,
         .. FrameFormulas.All,
     ];
