@@ -28,7 +28,7 @@ public sealed class ArrowTests
         ["Volumes"] = Foundations,
         ["Flow"] = [.. Foundations, "Plan", "Water", "Volumes"],
         ["Heat"] = Foundations,
-        ["Sun"] = Foundations,
+        ["Sun"] = [.. Foundations, "Light"],
         ["Weather"] = [.. Foundations, "Heat", "Sun"],
         ["Light"] = [.. Foundations, "Plan"],
         ["Frame"] = [.. Foundations, "Plan"],

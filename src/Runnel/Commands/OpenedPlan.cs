@@ -27,6 +27,10 @@ internal sealed record OpenedPlan(string Path, Assessment Assessment, Style Styl
         {
             throw new RefusedException([.. bench.File.Errors.Select(e => e with { File = path })]);
         }
+        if (bench.WeatherErrors is { Count: > 0 } errors)
+        {
+            throw new RefusedException(errors);
+        }
         return new(path, assessment, settings.In(bench.Style));
     }
 

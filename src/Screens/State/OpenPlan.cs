@@ -283,7 +283,7 @@ public sealed class OpenPlan : IDisposable
         try
         {
             await Task.Delay(_idle, cancel);
-            var bench = Workbench.Of(of);
+            var bench = _bench.At(of);
             var drawn = await Task.Run(() => bench.Assess(_draws, cancel: cancel), cancel);
             lock (_gate)
             {
