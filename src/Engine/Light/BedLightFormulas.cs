@@ -27,10 +27,7 @@ public static class BedLightFormulas
         Confidence = Confidence.Textbook,
         Error = "exact for one small matt lamp over the middle",
         NotFor = "several lamps spread over the bed, of which more misses it; bare bulbs, which send half their light up",
-        Compute = x => 400 * DiffuseRectangle.CornerFactor(
-            Range.Within(x[0], BedOutline.MinSide, BedOutline.MaxSide, "length") / 2,
-            Range.Within(x[1], BedOutline.MinSide, BedOutline.MaxSide, "width") / 2,
-            Range.Within(x[2], PointSource.MinHeight, PointSource.MaxHeight, "height")),
+        Compute = x => Reaching.OfOne(x[0], x[1], x[2]),
     };
 
     /// <summary>Share with curtains.</summary>
@@ -49,7 +46,7 @@ public static class BedLightFormulas
         Output = new("share", "Share that reaches the bed", Units.Percent),
         Sources = [Source.Definition("radiation exchange in enclosures, evenly lit matt walls, dark leaves and open top")],
         Confidence = Confidence.Textbook,
-        Error = "some points too high, since walls are brightest near the lamps: tracing single photons says how many",
+        Error = "2 points against single photons traced between such walls; how white and gapless real curtains are matters more",
         NotFor = "mirror film; curtains with a gap above the leaves or below the lamps",
         Compute = x => Curtains.Share(x[0], x[1], x[2], x[3], x[4]),
     };

@@ -9,6 +9,19 @@ public static class Reaching
     private const int Cells = 24;
     private const double LongestTube = 1.2;
 
+    /// <summary>Share of one small matt lamp over the middle of a bed.</summary>
+    /// <param name="length">Length of the bed, m, from 0.05 to 100.</param>
+    /// <param name="width">Width of the bed, m, from 0.05 to 100.</param>
+    /// <param name="height">Height of the lamp above the leaves, m, from 0.01 to 100.</param>
+    /// <returns>Share, %.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>
+    /// <remarks>s = 4 F(L/2, W/2, h): what a small matt lamp sends to a rectangle is what it would get from it. Source: reciprocity.</remarks>
+    public static double OfOne(double length, double width, double height) =>
+        400 * DiffuseRectangle.CornerFactor(
+            Range.Within(length, BedOutline.MinSide, BedOutline.MaxSide) / 2,
+            Range.Within(width, BedOutline.MinSide, BedOutline.MaxSide) / 2,
+            Range.Within(height, PointSource.MinHeight, PointSource.MaxHeight));
+
     /// <summary>Share for lamps of a known spread.</summary>
     /// <param name="bed">The bed.</param>
     /// <param name="count">How many lamps, from 1 to 1000, spread evenly over it.</param>
