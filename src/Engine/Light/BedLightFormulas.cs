@@ -46,8 +46,8 @@ public static class BedLightFormulas
         Output = new("share", "Share that reaches the bed", Units.Percent),
         Sources = [Source.Definition("radiation exchange in enclosures, evenly lit matt walls, dark leaves and open top")],
         Confidence = Confidence.Textbook,
-        Error = "2 points against single photons traced between such walls while lamps hang no higher than the bed's shorter side; how white and gapless real curtains are matters more",
-        NotFor = "lamps hung higher than the bed's shorter side, where it promises up to 10 points too much; mirror film; curtains with a gap above the leaves or below the lamps",
+        Error = "2 points against single photons traced between such walls while lamps hang no higher than two thirds of the bed's shorter side; how white and gapless real curtains are matters more",
+        NotFor = "lamps hung higher than two thirds of the bed's shorter side, where it promises 4 to 10 points too much; mirror film; curtains with a gap above the leaves or below the lamps",
         Compute = x => Curtains.Share(x[0], x[1], x[2], x[3], x[4]),
     };
 
