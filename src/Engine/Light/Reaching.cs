@@ -38,15 +38,16 @@ public static class Reaching
     /// <param name="count">How many lamps, from 1 to 1000, spread evenly over it.</param>
     /// <param name="height">Height above the leaves, m: see <see cref="LightMap.CanMap"/>.</param>
     /// <param name="kind">Kind of lamp.</param>
+    /// <param name="bareLamp">True if the photons are those of the bare lamp, as a box's lumens are, so that a fitting takes its part.</param>
     /// <param name="curtains">White curtains on all sides, or null.</param>
     /// <exception cref="ArgumentException">Outside those ranges, or the bed cannot be mapped.</exception>
     /// <remarks>Geometry times what the fitting lets out, for the least, likely and greatest of <see cref="UsualFitting"/>. What it replaces
     /// is a guess for all lamps; what stays a guess is the fitting.</remarks>
-    public static Estimate For(BedOutline bed, int count, double height, LampKind kind, Curtains? curtains = null)
+    public static Estimate For(BedOutline bed, int count, double height, LampKind kind, bool bareLamp = false, Curtains? curtains = null)
     {
         ArgumentNullException.ThrowIfNull(bed);
         var fittings = UsualFitting(kind, Math.Min(LongestTube, bed.Length));
-        var shares = fittings.Select(f => f.LetsOut * Of(bed, count, height, f.Emitter, curtains)).ToList();
+        var shares = fittings.Select(f => (bareLamp ? f.LetsOut : 1) * Of(bed, count, height, f.Emitter, curtains)).ToList();
         return Estimate.Of(shares.Min(), shares.Max(), Units.Percent,
             new Origin($"catalogue:reaching/{kind}", "Share reaching the leaves", OriginKind.Catalogue,
                 $"worked out from bed, lamp count and height, lamps spread evenly{(curtains is null ? "" : ", white curtains")}; "

@@ -153,11 +153,14 @@ public class LightMapTests
     {
         var bed = new BedOutline(1.2, 0.6);
         var share = Reaching.For(bed, 4, 0.4, kind);
-        Assert.True(share.Low < share.Likely && share.Likely < share.High);
+        Assert.True(share.Low < share.Likely && share.Likely <= share.High);
         Assert.InRange(share.Unit.FromSi(share.Low), 5, 95);
-        Assert.True(Reaching.For(bed, 4, 0.4, kind, new Curtains(85)).Likely > share.Likely);
+        Assert.True(Reaching.For(bed, 4, 0.4, kind, curtains: new Curtains(85)).Likely > share.Likely);
         Assert.True(Reaching.For(bed, 4, 0.2, kind).Likely > share.Likely);
         Assert.Same(Units.Percent, share.Unit);
+        Assert.True(kind == LampKind.WhiteLed
+            ? Reaching.For(bed, 4, 0.4, kind, bareLamp: true).Likely == share.Likely
+            : Reaching.For(bed, 4, 0.4, kind, bareLamp: true).Likely < 0.9 * share.Likely);
     }
 
     [Fact]
