@@ -166,5 +166,6 @@ public static class LightFormulas
     public static IReadOnlyList<Formula> All { get; } =
     [
         PhotonsFromLumens, PhotonsFromPower, PhotonFluxOnBed, DailyLight, Daylight, DaylightUnderCover, LampEnergyForLight,
+        .. SourceFormulas.All, .. BedLightFormulas.All,
     ];
 }

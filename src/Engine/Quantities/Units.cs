@@ -174,6 +174,12 @@ public static class Units
     public static readonly Unit LuxPerMicromole = new("lx per µmol/m²/s", new(Light: 1, Amount: -1, Time: 1), 1e6);
     public static readonly Unit LumenPerSquareMetre = new("lx", new(Light: 1, Length: -2), 1);
     public static readonly Unit MolePerMegajoule = new("mol/MJ", new Dimension(Amount: 1) / EnergyD, 1e-6);
+    public static readonly Unit Candela = new("cd", new(Light: 1), 1);
+    public static readonly Unit CandelaPerMetre = new("cd/m", new(Light: 1, Length: -1), 1);
+    public static readonly Unit KilowattHourPerMole = new("kWh/mol", EnergyD / new Dimension(Amount: 1), 3.6e6);
+
+    /// <summary>Degree of arc.</summary>
+    public static readonly Unit Degree = new("°", Dimension.None, Math.PI / 180);
 
     /// <summary>The US customary unit that stands for a metric one on screens and in print; the same unit where none does.</summary>
     public static Unit ForUs(Unit metric) => Us.TryGetValue(metric, out var us) ? us : Price(metric, Us);
