@@ -1,5 +1,6 @@
 using System.Reflection;
 using Runnel.Engine.Figures;
+using Runnel.Engine.Frame;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Light;
 using Runnel.Engine.Power;
@@ -23,7 +24,7 @@ public class PlaceFormulaTests
         return data;
     }
 
-    private static IEnumerable<Formula> All => [.. VolumeFormulas.All, .. HeatFormulas.All, .. LightFormulas.All, .. PowerFormulas.All];
+    private static IEnumerable<Formula> All => [.. VolumeFormulas.All, .. HeatFormulas.All, .. LightFormulas.All, .. PowerFormulas.All, .. FrameFormulas.All];
 
     [Theory, MemberData(nameof(Inputs))]
     public void A_formula_holds_to_the_ends_of_its_declared_range_and_no_further(string id, string input)

@@ -157,6 +157,7 @@ internal sealed class RandomPlans
         "pumped by" => pumps[random.Next(pumps.Count)],
         "lives in" => vessels[random.Next(vessels.Count)],
         "note" => "two\nlines: # and \"more\"\n",
+        "size" when random.Next(4) > 0 => new[] { "2x4", "2x12", "6x6", "1x4", "45 x 90 mm", "600 x 600 mm", "35 x 36 mm" }[random.Next(7)],
         _ => Names[random.Next(Names.Length)],
     };
 

@@ -2,6 +2,7 @@ using Runnel.Engine.Crops;
 using Runnel.Engine.Figures;
 using Runnel.Engine.Filter;
 using Runnel.Engine.Fish;
+using Runnel.Engine.Frame;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Light;
 using Runnel.Engine.Power;
@@ -24,6 +25,7 @@ public static class Formulary
         .. HeatFormulas.All,
         .. LightFormulas.All,
         .. PowerFormulas.All,
+        .. FrameFormulas.All,
     ];
 
     /// <summary>The formula of that name, or null.</summary>

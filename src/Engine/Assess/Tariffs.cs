@@ -68,7 +68,7 @@ internal static class Tariffs
                 return tax.Si == 0 ? flat : (flat * Taxed(tax)).Called("Price with tax", perKwh);
             }
             return Figure.Computed(
-                kwh > 0 ? cost / kwh / Units.KilowattHour.Factor : 0, perKwh, $"Mean price that {line.Label.ToLowerInvariant()} pay {when}",
+                kwh > 0 ? cost / kwh / Units.KilowattHour.Factor : 0, perKwh, $"Mean price of the electricity of {line.Label.ToLowerInvariant()} {when}",
                 "the bill, hour by hour under the tariff, divided by the energy", [.. inputs, line.YearEnergy], Method);
         }
 

@@ -114,5 +114,5 @@ public static class FishFormulas
     };
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Formula> All { get; } = [FeedFromFish, FishFromFeed, StockingDensity, FishMass, TimeToLowOxygen];
+    public static IReadOnlyList<Formula> All { get; } = [FeedFromFish, FishFromFeed, StockingDensity, FishMass, TimeToLowOxygen, .. RespirationFormulas.All];
 }

@@ -128,4 +128,41 @@ public sealed record Lumber
 
     [Input("count", "How many", Unit = "", Min = 1, Max = 1000, Default = "1")]
     public Estimate Count { get; init; } = null!;
+
+    [Input("use", "Use", Default = "other", Help = "leg, rail, joist or other: legs are checked as columns, rails and joists as beams on their narrow edge, other not at all.")]
+    public LumberUse Use { get; init; } = LumberUse.Other;
+
+    [Input("carries", "Carries", Example = "[bed one, bed two]", Help = "The vessels whose weight these pieces carry. Count only pieces that carry: spreaders and braces go under another name.")]
+    public IReadOnlyList<string> Carries { get; init; } = [];
+
+    [Input("span", "Free span", Unit = "m", Min = 0.05, Max = 20, Help = "Of a rail or joist between two supports; the whole length when left out.")]
+    public Estimate? Span { get; init; }
+
+    [Input("wood", "Wood", Default = "unknown",
+        Help = "Species group of graded No. 2 lumber, or strength class: spruce pine fir, hem fir, douglas fir larch, southern pine, C16, C24 or unknown, for which the weakest values are taken.")]
+    public Wood Wood { get; init; } = Wood.Unknown;
+
+    [Input("wet", "Gets wet", Default = "yes", DefaultSource = "splash, spray and damp air: wood beside water counts as wet", Help = "no only for wood that stays dry, under 19 % moisture, for good.")]
+    public bool Wet { get; init; } = true;
+}
+
+/// <summary>What a piece of the stand does.</summary>
+public enum LumberUse
+{
+    Leg,
+    Rail,
+    Joist,
+    Other,
+}
+
+/// <summary>Kind and grade of lumber: North American groups as No. 2, European strength classes.</summary>
+public enum Wood
+{
+    Unknown,
+    SprucePineFir,
+    HemFir,
+    DouglasFirLarch,
+    SouthernPine,
+    C16,
+    C24,
 }

@@ -96,6 +96,63 @@ public static class PowerFormulas
         Compute = x => Power.BatteryRunTime.Peukert(x[0], x[1], x[2], x[3]),
     };
 
+    /// <summary>Battery for a wanted time.</summary>
+    public static readonly Formula BatteryForHours = new()
+    {
+        Id = "battery-for-hours",
+        Name = "Lead battery that runs a load for a wanted time",
+        Subject = Subject,
+        Equation = "C = I H max(x, x^(1/k)), x = t/(D H), I = P/(V η)",
+        Inputs =
+        [
+            new("power", "Power of what must run", Units.Watt, Power.BatteryRunTime.MinPower, Power.BatteryRunTime.MaxPower),
+            new("time", "Wanted time", Units.HourUnit, Power.BatteryRunTime.MinHours, Power.BatteryRunTime.MaxHours),
+            new("voltage", "Voltage of the battery", Units.Volt, Power.BatteryRunTime.MinVoltage, Power.BatteryRunTime.MaxVoltage, 12, "the usual small battery"),
+            new("depth", "Share of its capacity that may be used", Units.Percent, Power.BatteryRunTime.MinShare, 100, Power.BatteryRunTime.UsualDepth,
+                "common practice, no source: half, lest a lead battery dies early"),
+            new("inverter", "Efficiency of the inverter", Units.Percent, Power.BatteryRunTime.MinShare, 100, Power.BatteryRunTime.UsualInverter,
+                "common practice, no source; 100 for an air pump that runs on the battery itself"),
+            new("rated-time", "Time over which it is rated", Units.HourUnit, Power.BatteryRunTime.MinRatedTime, Power.BatteryRunTime.MaxRatedTime,
+                Power.BatteryRunTime.UsualRatedTime, "common practice, no source: lead batteries are rated over 20 h"),
+            new("exponent", "Peukert's exponent", Units.One, Power.BatteryRunTime.MinExponent, Power.BatteryRunTime.MaxExponent,
+                Power.BatteryRunTime.UsualExponent, "default of a battery monitor's manual; 1 leaves it out"),
+        ],
+        Output = new("capacity", "Rated capacity", Units.AmpereHour),
+        Sources = [new("Peukert's law, solved for the capacity; worked example in an electrotechnical text: 100 Ah, 5 A, exponent 1.2, 14.5 h (one-ampere capacity)")],
+        Confidence = Confidence.PublishedExample,
+        Error = "a quarter or more, and age and cold take their share: buy the next size up and test it by pulling the plug",
+        NotFor = "the only guard of the fish; starter batteries; charging indoors without ventilation: lead batteries give off hydrogen",
+        Compute = x => Power.BatteryRunTime.ForHours(x[0], x[1], x[2], x[3], x[4], x[5], x[6]),
+    };
+
+    /// <summary>How full a circuit is.</summary>
+    public static readonly Formula CircuitUse = new()
+    {
+        Id = "circuit-use",
+        Name = "How much of what a circuit may carry for hours is taken",
+        Subject = Subject,
+        Equation = "u = P / (0.8 I V PF)",
+        Inputs =
+        [
+            new("power", "Everything that runs for hours on it", Units.Watt, 0, ContinuousLoad.MaxPower),
+            new("breaker", "Rating of the breaker", Units.Ampere, ContinuousLoad.MinCurrent, ContinuousLoad.MaxCurrent),
+            new("voltage", "Voltage of the circuit", Units.Volt, ContinuousLoad.MinVoltage, ContinuousLoad.MaxVoltage),
+            new("power-factor", "Power factor", Units.One, ContinuousLoad.MinFactor, 1, 1, "heaters; small pumps and old ballasts run at 0.3 to 0.6, for which 1 flatters the circuit"),
+        ],
+        Output = new("share", "Share of the circuit taken", Units.Percent),
+        Sources =
+        [
+            new("Worked figures of the rule in electricians' texts: 15 A at 120 V, 1440 W; 20 A, 1920 W"),
+            new("An electrical engineering text's shaded-pole motor: 120 V, 0.35 A, 12 W"),
+            Source.FromMemory("US National Electrical Code, 210.20(A)"),
+        ],
+        Confidence = Confidence.PublishedExample,
+        Error = "as good as the watts: a label states the most a thing may draw, a plug meter what it draws",
+        NotFor = "deciding that a circuit is safe: wiring, sockets and what else hangs on it decide; so do the local code and a licensed electrician",
+        Compute = x => ContinuousLoad.Use(x[0], x[1], x[2], x[3]),
+    };
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Formula> All { get; } = [EnergyFromPower, EnergyFromMeanPower, ContinuousLoadLimit, BatteryRunTime];
+    public static IReadOnlyList<Formula> All { get; } =
+        [EnergyFromPower, EnergyFromMeanPower, ContinuousLoadLimit, BatteryRunTime, BatteryForHours, CircuitUse];
 }

@@ -209,6 +209,7 @@ internal sealed partial class Binder
         (nameof(Pipe), "from" or "to") => "vessels",
         (nameof(Pipe), "pumped by") => "pumps",
         (nameof(Lamp), "over") => "vessels",
+        (nameof(Lumber), "carries") => "vessels",
         (nameof(Crop), "in") => "vessels",
         (nameof(FishBatch), "lives in") => "vessels",
         _ => null,

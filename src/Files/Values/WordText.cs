@@ -51,6 +51,8 @@ internal static class WordText
         {
             "eps" => "EPS",
             "xps" => "XPS",
+            "c16" => "C16",
+            "c24" => "C24",
             "twin wall polycarbonate" => "twin-wall polycarbonate",
             var w when w.EndsWith(" led", StringComparison.Ordinal) => w[..^3] + "LED",
             var w => w,

@@ -61,4 +61,54 @@ public class PowerTests
         Assert.True(BatteryRunTime.Peukert(100, 10, 20, 1.25) < BatteryRunTime.Peukert(100, 10, 20, 1.1));
         Assert.True(BatteryRunTime.Peukert(100, 10, 20, 1.1) < 10);
     }
+
+    [Fact]
+    [Proof("battery-for-hours", Evidence.Published, "an electrotechnical text: 100 Ah measured at 1 A, so over 100 h; 5 A, exponent 1.2: 14.5 h; the other way round, 0.5 %")]
+    public void The_battery_that_lasts_as_printed_is_found_again() =>
+        Assert.Equal(100, BatteryRunTime.ForHours(60, 14.5, 12, 100, 100, 100, 1.2), 0.5);
+
+    [Fact]
+    [Proof("battery-for-hours", Evidence.Derived, "plain sum: 45 W for 12 h from 12 V, half used, inverter 90 %: 100 Ah")]
+    [Proof("battery-for-hours", Evidence.Derived, "the battery it names lasts the wanted time, by the other formula, for loads at least as heavy as the rated one")]
+    public void The_battery_it_names_lasts_the_wanted_time()
+    {
+        Assert.Equal(100, BatteryRunTime.ForHours(45, 12, 12, 50, 90, 20, 1), 1e-9);
+        Gen.Select(Gen.Double[2, 200], Gen.Double[0.5, 10], Gen.Double[50, 100], Gen.Double[1, 1.6]).Sample((power, hours, depth, exponent) =>
+        {
+            var capacity = BatteryRunTime.ForHours(power, hours, 12, depth, 90, 20, exponent);
+            Assert.Equal(hours, depth / 100 * BatteryRunTime.Peukert(capacity, power / 12 / 0.9, 20, exponent), 1e-6 * hours);
+        });
+    }
+
+    [Fact]
+    [Proof("battery-for-hours", Evidence.Derived, "longer, heavier, shallower and worse never need less; never less than plain ampere hours")]
+    public void A_harder_task_never_needs_a_smaller_battery() =>
+        Gen.Select(Gen.Double[1, 500], Gen.Double[0.5, 48], Gen.Double[20, 90], Gen.Double[1, 1.5]).Sample((power, hours, depth, exponent) =>
+        {
+            var here = BatteryRunTime.ForHours(power, hours, 12, depth, 90, 20, exponent);
+            Assert.True(BatteryRunTime.ForHours(power * 1.1, hours, 12, depth, 90, 20, exponent) >= here);
+            Assert.True(BatteryRunTime.ForHours(power, hours * 1.1, 12, depth, 90, 20, exponent) >= here);
+            Assert.True(BatteryRunTime.ForHours(power, hours, 12, depth / 1.1, 90, 20, exponent) >= here);
+            Assert.True(BatteryRunTime.ForHours(power, hours, 12, depth, 80, 20, exponent) >= here);
+            Assert.True(here >= power / (12 * 0.9) * hours / (depth / 100) - 1e-9);
+        });
+
+    [Theory]
+    [InlineData(1440, 15, 120)]
+    [InlineData(1920, 20, 120)]
+    [Proof("circuit-use", Evidence.Published, "electricians' texts on the US code: 15 A 1440 W, 20 A 1920 W at 120 V are just full")]
+    public void A_circuit_is_full_at_four_fifths(double watts, double amperes, double volts)
+    {
+        Assert.Equal(100, ContinuousLoad.Use(watts, amperes, volts), 1e-9);
+        Assert.Equal(watts, ContinuousLoad.Nec(amperes, volts) * ContinuousLoad.Use(watts, amperes, volts) / 100, 1e-9);
+    }
+
+    [Fact]
+    [Proof("circuit-use", Evidence.Published, "an electrical engineering text's shaded-pole motor: 12 W at 120 V draws 0.35 A, three and a half times its watts")]
+    public void A_small_motor_takes_more_of_a_circuit_than_its_watts()
+    {
+        var factor = 12 / (120 * 0.35);
+        Assert.Equal(0.35, ContinuousLoad.Use(12, 15, 120, factor) / 100 * 0.8 * 15, 1e-9);
+        Assert.Equal(3.5, ContinuousLoad.Use(12, 15, 120, factor) / ContinuousLoad.Use(12, 15, 120), 1e-9);
+    }
 }
