@@ -18,6 +18,16 @@ public sealed class ChartTests
         Assert.All(columns.Months, month =>
             Assert.Equal(month.Total.Si, month.Pieces.Sum(p => p.Height) / MonthColumns.Height * top, month.Total.Si * 1e-9));
         Assert.All(columns.Months, month => Assert.True(month.Pieces[^1].Top >= -1e-9));
+        // Each piece stands on the one before it, the first on the axis.
+        Assert.All(columns.Months, month =>
+        {
+            var below = MonthColumns.Height;
+            Assert.All(month.Pieces, piece =>
+            {
+                Assert.Equal(below, piece.Top + piece.Height, 1e-6);
+                below = piece.Top;
+            });
+        });
     }
 
     [Fact]
@@ -43,7 +53,11 @@ public sealed class ChartTests
         Assert.All(bars, b => Assert.Equal(b.Short, b.Reach < b.Fed));
         Assert.All(bars, b => Assert.EndsWith(b.Short ? "% short" : "% to spare", b.Margin, StringComparison.Ordinal));
         Assert.All(bars, b => Assert.InRange(b.Reach, 0, 1));
-        Assert.All(bars, b => Assert.Equal(b.Reach / b.Fed, b.Beyond ? b.Reach / b.Fed : b.Limit.Allows.Si / plan.Assessment.Balance.Feed!.Si, 1e-9));
+        var feed = plan.Assessment.Balance.Feed!.Si;
+        Assert.Equal(bars.Where(b => b.Limit.Allows.Si > 3 * feed), bars.Where(b => b.Beyond));
+        Assert.Contains(bars, b => b.Beyond);
+        Assert.All(bars.Where(b => !b.Beyond), b => Assert.Equal(b.Limit.Allows.Si / feed, b.Reach / b.Fed, 1e-9));
+        Assert.All(bars.Where(b => b.Beyond), b => Assert.Equal(1, b.Reach));
     }
 
     [Fact]

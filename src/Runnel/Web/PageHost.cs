@@ -1,5 +1,7 @@
 using System.Net;
-using Microsoft.AspNetCore.DataProtection;
+using System.Xml.Linq;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.DataProtection.Repositories;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using MudBlazor.Services;
@@ -46,12 +48,15 @@ public static class PageHost
         });
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(k => k.Listen(IPAddress.Loopback, port ?? 0));
-        builder.Logging.ClearProviders().AddConsole(c => c.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
+        builder.Logging.ClearProviders().AddConsole(c => c.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error)
+            // A port that is taken is told by whoever called, in one line.
+            .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         // A page of another site that has its name resolved to this machine is turned away.
         builder.Configuration["AllowedHosts"] = "127.0.0.1;localhost";
         builder.Services.AddHostFiltering(o => o.AllowedHosts = ["127.0.0.1", "localhost"]);
         // Keys die with the host: nothing is left in the home folder.
-        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.AddDataProtection();
+        builder.Services.Configure<KeyManagementOptions>(o => o.XmlRepository = new KeysInMemory());
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddMudServices();
         var path = Path.GetFullPath(planPath);
@@ -100,5 +105,28 @@ public sealed class RunningPage : IAsyncDisposable
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(2));
         await _app.StopAsync(patience.Token);
         await _app.DisposeAsync();
+    }
+}
+
+/// <summary>Keys of one run of the host.</summary>
+internal sealed class KeysInMemory : IXmlRepository
+{
+    private readonly Lock _gate = new();
+    private readonly List<XElement> _keys = [];
+
+    public IReadOnlyCollection<XElement> GetAllElements()
+    {
+        lock (_gate)
+        {
+            return [.. _keys.Select(k => new XElement(k))];
+        }
+    }
+
+    public void StoreElement(XElement element, string friendlyName)
+    {
+        lock (_gate)
+        {
+            _keys.Add(new XElement(element));
+        }
     }
 }
