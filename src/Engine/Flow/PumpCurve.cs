@@ -10,19 +10,19 @@ namespace Runnel.Engine.Flow;
 /// </remarks>
 public sealed class PumpCurve
 {
-    private readonly double[] flows;
-    private readonly double[] heads;
-    private readonly double[] slopes;
-    private readonly bool parabola;
+    private readonly double[] _flows;
+    private readonly double[] _heads;
+    private readonly double[] _slopes;
+    private readonly bool _parabola;
 
     private PumpCurve(double[] flows, double[] heads, double[] slopes, bool parabola = false) =>
-        (this.flows, this.heads, this.slopes, this.parabola) = (flows, heads, slopes, parabola);
+        (_flows, _heads, _slopes, _parabola) = (flows, heads, slopes, parabola);
 
     /// <summary>Head at no flow, m.</summary>
     public double ShutOffHead => HeadAt(0);
 
     /// <summary>Flow at no head, m³/s: what many boxes print.</summary>
-    public double FreeFlow => Numerics.Root.Rising(q => -HeadAt(q), 0, flows[^1] + Math.Max(0, heads[^1]) / -SlopeAt(flows[^1]) + 1e-12);
+    public double FreeFlow => Numerics.Root.Rising(q => -HeadAt(q), 0, _flows[^1] + Math.Max(0, _heads[^1]) / -SlopeAt(_flows[^1]) + 1e-12);
 
     /// <summary>The curve that a single design point implies.</summary>
     /// <param name="flow">Flow at the design point, m³/s, above 0 to 2.</param>
@@ -79,41 +79,41 @@ public sealed class PumpCurve
     /// <param name="flow">Flow, m³/s; below nought the head at no flow and a little more.</param>
     public double HeadAt(double flow)
     {
-        if (parabola)
+        if (_parabola)
         {
-            var share = flow / flows[1];
-            return heads[0] * (1 - share * Math.Abs(share));
+            var share = flow / _flows[1];
+            return _heads[0] * (1 - share * Math.Abs(share));
         }
-        if (flow <= flows[0])
+        if (flow <= _flows[0])
         {
-            return heads[0] + slopes[0] * (flow - flows[0]);
+            return _heads[0] + _slopes[0] * (flow - _flows[0]);
         }
-        if (flow >= flows[^1])
+        if (flow >= _flows[^1])
         {
-            return heads[^1] + slopes[^1] * (flow - flows[^1]);
+            return _heads[^1] + _slopes[^1] * (flow - _flows[^1]);
         }
         var (i, width, t) = Piece(flow);
-        return heads[i] * (1 + 2 * t) * (1 - t) * (1 - t) + heads[i + 1] * t * t * (3 - 2 * t)
-            + width * (slopes[i] * t * (1 - t) * (1 - t) - slopes[i + 1] * t * t * (1 - t));
+        return _heads[i] * (1 + 2 * t) * (1 - t) * (1 - t) + _heads[i + 1] * t * t * (3 - 2 * t)
+            + width * (_slopes[i] * t * (1 - t) * (1 - t) - _slopes[i + 1] * t * t * (1 - t));
     }
 
     /// <summary>How steeply the head falls at a flow, m per m³/s, never above nought.</summary>
     public double SlopeAt(double flow)
     {
-        if (parabola)
+        if (_parabola)
         {
-            return -2 * heads[0] * Math.Abs(flow) / (flows[1] * flows[1]);
+            return -2 * _heads[0] * Math.Abs(flow) / (_flows[1] * _flows[1]);
         }
-        if (flow <= flows[0])
+        if (flow <= _flows[0])
         {
-            return slopes[0];
+            return _slopes[0];
         }
-        if (flow >= flows[^1])
+        if (flow >= _flows[^1])
         {
-            return slopes[^1];
+            return _slopes[^1];
         }
         var (i, width, t) = Piece(flow);
-        return (heads[i + 1] - heads[i]) * 6 * t * (1 - t) / width + slopes[i] * (1 - t) * (1 - 3 * t) + slopes[i + 1] * t * (3 * t - 2);
+        return (_heads[i + 1] - _heads[i]) * 6 * t * (1 - t) / width + _slopes[i] * (1 - t) * (1 - 3 * t) + _slopes[i + 1] * t * (3 * t - 2);
     }
 
     /// <summary>The same pump at another speed.</summary>
@@ -123,7 +123,7 @@ public sealed class PumpCurve
     public PumpCurve AtSpeed(double ratio)
     {
         Range.Within(ratio, Affinity.MinRatio, Affinity.MaxRatio);
-        return new([.. flows.Select(q => q * ratio)], [.. heads.Select(h => h * ratio * ratio)], [.. slopes.Select(s => s * ratio)], parabola);
+        return new([.. _flows.Select(q => q * ratio)], [.. _heads.Select(h => h * ratio * ratio)], [.. _slopes.Select(s => s * ratio)], _parabola);
     }
 
     /// <summary>Where the pump meets what the pipes ask for.</summary>
@@ -140,10 +140,10 @@ public sealed class PumpCurve
 
     private (int Piece, double Width, double Share) Piece(double flow)
     {
-        var i = Array.BinarySearch(flows, flow);
-        i = Math.Clamp(i < 0 ? ~i - 1 : i, 0, flows.Length - 2);
-        var width = flows[i + 1] - flows[i];
-        return (i, width, (flow - flows[i]) / width);
+        var i = Array.BinarySearch(_flows, flow);
+        i = Math.Clamp(i < 0 ? ~i - 1 : i, 0, _flows.Length - 2);
+        var width = _flows[i + 1] - _flows[i];
+        return (i, width, (flow - _flows[i]) / width);
     }
 
     private static double[] MonotoneSlopes(double[] x, double[] y)
