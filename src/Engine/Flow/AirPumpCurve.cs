@@ -43,7 +43,8 @@ public sealed class AirPumpCurve
         {
             return _points[0].Flow;
         }
-        var i = Math.Max(1, Math.Min(_points.Length - 1, Array.FindIndex(_points, p => p.Depth >= depth) is var at && at < 0 ? _points.Length - 1 : at));
+        var next = Array.FindIndex(_points, p => p.Depth >= depth);
+        var i = next < 0 ? _points.Length - 1 : next;
         var (a, b) = (_points[i - 1], _points[i]);
         return Math.Max(0, a.Flow + (b.Flow - a.Flow) * (depth - a.Depth) / (b.Depth - a.Depth));
     }

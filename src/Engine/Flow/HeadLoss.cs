@@ -5,10 +5,10 @@ public static class HeadLoss
 {
     internal const double MinC = 20;
     internal const double MaxC = 200;
-    internal const double MaxFriction = 100;
+    internal const double MaxFriction = 64 / FrictionFactor.MinReynolds;
 
     /// <summary>Head lost along a pipe whose friction factor is known.</summary>
-    /// <param name="friction">Darcy friction factor, from 0 to 100.</param>
+    /// <param name="friction">Darcy friction factor, from 0 to 6.4e7.</param>
     /// <param name="length">Length, m, from 0 to 20 000.</param>
     /// <param name="diameter">Inside diameter, m, from 0.001 to 2.</param>
     /// <param name="flow">Flow, m³/s, from −2 to 2.</param>
