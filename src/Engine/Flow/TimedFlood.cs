@@ -46,9 +46,8 @@ public sealed record TimedFlood(double Area, double Voids, double Rim, double Ri
         double? reaches = high >= Rim ? TimeBetween(low, Rim, inflow) : null;
         var atRim = reaches is { } t ? On - t : 0;
         var over = Math.Max(0, (inflow - k * Math.Sqrt(Rim)) * atRim);
-        // On the way the hole passes what did not stay; with √h as the variable the integrand is smooth.
-        var rising = Quadrature.Integrate(u => k * u * store * 2 * u / (inflow - k * u), Math.Sqrt(low), Math.Sqrt(high), 1e-12);
-        var hole = (high > low ? rising : 0) + k * Math.Sqrt(Rim) * atRim + store * (high - low);
+        // What flows in before the rim leaves through the hole, sooner or later; at the rim what its height drives.
+        var hole = inflow * (On - atRim) + k * Math.Sqrt(Rim) * atRim;
         return new(
             high, low, reaches, 2 * store * Math.Sqrt(high) / k, hole, over,
             atRim > 0 ? Overflow.HeadFor(RimDiameter, Math.Max(0, inflow - k * Math.Sqrt(Rim))) : 0);
