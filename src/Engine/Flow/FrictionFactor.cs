@@ -51,7 +51,7 @@ public static class FrictionFactor
     /// <returns>Darcy friction factor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>
     /// <remarks>f = 0.25/[log10((ε/D)/3.7 + 5.74/Re^0.9)]². Source: Swamee and Jain 1976, Journal of the Hydraulics Division ASCE 102, 657-664,
-    /// as used in the EPANET 2.2 manual, chapter 12. Error against Colebrook: 1 % from Re 1e4 to 1e7 with ε/D up to 0.001; 3.2 % anywhere.</remarks>
+    /// as used in the EPANET 2.2 manual, chapter 12. Error against Colebrook: 1 % from Re 1e4 to 1e7 with ε/D up to 0.001; 3.4 % anywhere.</remarks>
     public static double SwameeJain(double reynolds, double relativeRoughness)
     {
         var re = Range.Within(reynolds, MinTurbulent, MaxReynolds);

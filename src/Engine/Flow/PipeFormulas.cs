@@ -134,7 +134,7 @@ public static class PipeFormulas
         Output = Friction,
         Sources = [Epanet, new("Lindeburg, example 17.2, as quoted by Embry, iemisc")],
         Confidence = Confidence.PublishedExample,
-        Error = "1 % of Colebrook and White from Re 1e4 to 1e7 with ε/D up to 0.001; 3.2 % anywhere",
+        Error = "1 % of Colebrook and White from Re 1e4 to 1e7 with ε/D up to 0.001; 3.4 % anywhere",
         NotFor = "corrugated hose, slimed pipe",
         Compute = x => FrictionFactor.SwameeJain(x[0], Range.Within(x[1], 0, RelativeRoughness.Max)),
     };
@@ -172,7 +172,7 @@ public static class PipeFormulas
             new("Maurer, R package hydraulics, vignette"),
         ],
         Confidence = Confidence.PublishedExample,
-        Error = "3 % of Colebrook and White; 10 to 15 % of measured clean pipe; a bore 5 % off is 25 %",
+        Error = "3.4 % of Colebrook and White; 10 to 15 % of measured clean pipe; a bore 5 % off is 25 %",
         NotFor = "corrugated hose, slimed pipe, pipe that is not full",
         Compute = x => Runnel.Engine.Flow.HeadLoss.Pipe(x[0], x[1], x[2], x[3], WaterProperties.KinematicViscosity(x[4])),
     }.InItsUnits();

@@ -84,13 +84,13 @@ public class PipeTests
         });
 
     [Fact]
-    [Proof("friction-swamee-jain", Evidence.Derived, "against Colebrook and White: 1 % from Re 1e4 to 1e7 with ε/D up to 0.001, 3.2 % anywhere")]
+    [Proof("friction-swamee-jain", Evidence.Derived, "against Colebrook and White: 1 % from Re 1e4 to 1e7 with ε/D up to 0.001, 3.4 % anywhere")]
     public void Swamee_and_Jain_are_near_Colebrook()
     {
         static double Ratio(double power, double rough) =>
             FrictionFactor.SwameeJain(Math.Pow(10, power), rough) / FrictionFactor.ColebrookWhite(Math.Pow(10, power), rough);
         Gen.Select(Gen.Double[4, 7], Gen.Double[0, 0.001]).Sample((power, rough) => Assert.InRange(Ratio(power, rough), 0.99, 1.01));
-        Gen.Select(Gen.Double[3.61, 8], Gen.Double[0, 0.05]).Sample((power, rough) => Assert.InRange(Ratio(power, rough), 0.968, 1.032));
+        Gen.Select(Gen.Double[3.61, 8], Gen.Double[0, 0.05]).Sample((power, rough) => Assert.InRange(Ratio(power, rough), 0.966, 1.034));
     }
 
     [Fact]
