@@ -2,6 +2,7 @@ using Runnel.Engine.Crops;
 using Runnel.Engine.Figures;
 using Runnel.Engine.Filter;
 using Runnel.Engine.Fish;
+using Runnel.Engine.Flow;
 using Runnel.Engine.Frame;
 using Runnel.Engine.Heat;
 using Runnel.Engine.Light;
@@ -24,6 +25,7 @@ public static class Formulary
         .. FishFormulas.All,
         .. CropFormulas.All,
         .. VolumeFormulas.All,
+        .. FlowFormulas.All,
         .. HeatFormulas.All,
         .. LightFormulas.All,
         .. SunFormulas.All,

@@ -105,6 +105,8 @@ public static class Units
     public static readonly Unit GallonPerMinute = new("gal/min", VolumeD / TimeD, 0.003785411784 / Minute);
     public static readonly Unit GallonPerDay = new("gal/d", VolumeD / TimeD, 0.003785411784 / Day);
     public static readonly Unit CubicFootPerMinute = new("ft³/min", VolumeD / TimeD, 0.3048 * 0.3048 * 0.3048 / Minute);
+    public static readonly Unit SquareMillimetrePerSecond = new("mm²/s", AreaD / TimeD, 1e-6);
+    public static readonly Unit PercentPerMetre = new("%/m", Dimension.None / LengthD, 0.01);
     public static readonly Unit PerHour = new("/h", Dimension.None / TimeD, 1 / Hour);
 
     public static readonly Unit GramPerDay = new("g/d", MassD / TimeD, 0.001 / Day);
