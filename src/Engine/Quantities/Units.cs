@@ -180,8 +180,8 @@ public static class Units
     public static readonly Unit CandelaPerMetre = new("cd/m", new(Light: 1, Length: -1), 1);
     public static readonly Unit KilowattHourPerMole = new("kWh/mol", EnergyD / new Dimension(Amount: 1), 3.6e6);
 
-    /// <summary>Degree of arc.</summary>
-    public static readonly Unit Degree = new("°", Dimension.None, Math.PI / 180);
+    /// <summary>Degree of arc: kept as a plain number of degrees, as plans write latitudes.</summary>
+    public static readonly Unit Degree = new("°", Dimension.None, 1);
 
     /// <summary>The US customary unit that stands for a metric one on screens and in print; the same unit where none does.</summary>
     public static Unit ForUs(Unit metric) => Us.TryGetValue(metric, out var us) ? us : Price(metric, Us);

@@ -73,7 +73,7 @@ internal static class UnitText
     }
 
     /// <summary>Degrees of latitude and longitude: a plain number.</summary>
-    public static readonly Unit Degree = new("°", Dimension.None, 1);
+    public static readonly Unit Degree = Units.Degree;
 
     private static Unit Divide(Unit unit, Unit by)
     {
