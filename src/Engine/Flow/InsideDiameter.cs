@@ -14,7 +14,7 @@ public static partial class InsideDiameter
 
     private const string MetricSource =
         "DIN 8062 as transcribed in a public table: outside diameter less twice the least wall, series 5 (about 16 bar) to series 4 (about 10 bar). "
-        + "The columns of that transcript were lost; check against the pipe";
+        + "The columns of that copy were lost; check against the pipe";
 
     // Nominal, inch: outside diameter, least wall and average inside diameter, inch.
     private static readonly (double Nominal, double Outside, double Wall, double Average)[] Schedule40 =
