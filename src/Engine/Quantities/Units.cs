@@ -163,6 +163,7 @@ public static class Units
     public static readonly Unit CentimetreToTheFourth = new("cm⁴", new(Length: 4), 1e-8);
     public static readonly Unit InchToTheFourth = new("in⁴", new(Length: 4), 0.0254 * 0.0254 * 0.0254 * 0.0254);
     public static readonly Unit MetrePerSecondSquared = new("m/s²", LengthD / (TimeD * TimeD), 1);
+    public static readonly Unit SquareMetrePerDay = new("m²/d", AreaD / TimeD, 1 / Day);
     public static readonly Unit MetrePerSecond = new("m/s", LengthD / TimeD, 1);
     public static readonly Unit FootPerSecond = new("ft/s", LengthD / TimeD, 0.3048);
     public static readonly Unit KilogramPerSquareMetreHour = new("kg/m²/h", new(Mass: 1, Length: -2, Time: -1), 1 / Hour);

@@ -9,7 +9,7 @@ public static class SunFormulas
     private const string Subject = "Sun";
     private const string Pole = "a polar day or night";
 
-    private static readonly Unit Degree = new("°", Dimension.None, 1);
+    private static readonly Unit Degree = Units.Degree;
 
     private static readonly Source Fao56 = new(
         "Allen, Pereira, Raes and Smith 1998, Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, equations 21 to 25, 34 and 37");

@@ -8,7 +8,7 @@ public static class WeatherFormulas
 {
     private const string Subject = "Weather";
 
-    private static readonly Unit Diffusivity = new("m²/d", Units.SquareMetre.Dimension / Units.DayUnit.Dimension, 1.0 / 86400);
+    private static readonly Unit Diffusivity = Units.SquareMetrePerDay;
 
     private static readonly Source Fao56 = new(
         "Allen, Pereira, Raes and Smith 1998, Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, equations 10, 11 and 14");
