@@ -118,6 +118,7 @@ internal sealed class RandomPlans
             nameof(Extent) => $"{random.Next(1, 9)}.5 m x {random.Next(5, 20)} ft",
             nameof(Shape) => Shape(),
             nameof(Insulation) => $"{random.Next(5, 90)} mm {new[] { "EPS", "XPS", "polyiso", "fibreglass" }[random.Next(4)]}",
+            nameof(DrainSpec) => new[] { "siphon, 32 mm standpipe, 22 cm high", "standpipe, 2 in, 4 in high", "siphon", "none", "standpipe with holes, 6 to 9 cm high, likely 7 cm" }[random.Next(5)],
             nameof(PipeSize) => new[] { "25 mm PVC", "3/4 in hose", "1 1/2 in PVC" }[random.Next(3)],
             _ => throw new InvalidOperationException(type.Name),
         };

@@ -36,6 +36,10 @@ public sealed record Pump : TimedAppliance
 
     [Input("flow", "Flow", Unit = "L/h", Min = 1, Max = 1e6, Help = "What arrives, if you measured it with a bucket and a watch.")]
     public Estimate? Flow { get; init; }
+
+    [Input("lowest level", "Lowest level", Unit = "cm", Min = 0, Max = 500, Default = "5 cm", DefaultSource = "common practice, no source",
+        Help = "Depth of water in the vessel it stands in at which it sucks air, or at which a float switch stops it.")]
+    public Estimate LowestLevel { get; init; } = null!;
 }
 
 /// <summary>One point of a pump curve: head, m, at a flow, m³/s.</summary>

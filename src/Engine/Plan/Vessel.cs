@@ -50,8 +50,9 @@ public sealed record Vessel
     [Input("above floor", "Height above floor", Unit = "cm", Min = -300, Max = 1000, Default = "0 cm", DefaultSource = "stands on the floor")]
     public Estimate AboveFloor { get; init; } = null!;
 
-    [Input("drain", "Drain", Example = "siphon, 32 mm standpipe, 22 cm high", Help = "How a bed empties: described for the builder.")]
-    public string? Drain { get; init; }
+    [Input("drain", "Drain", Example = "siphon, 32 mm standpipe, 22 cm high",
+        Help = "How it empties: siphon, standpipe, standpipe with holes (at its foot, so that it empties when the pump stops) or none; then its bore and how high its mouth stands above the bottom.")]
+    public DrainSpec? Drain { get; init; }
 
     [Input("planted area", "Planted area", Unit = "m²", Min = 0, Max = 10000, Help = "When it differs from the open top of the bed.")]
     public Estimate? PlantedArea { get; init; }
@@ -111,6 +112,21 @@ public enum InsulationKind
     Fibreglass,
 }
 
+/// <summary>How a vessel empties, as written: "siphon, 32 mm standpipe, 22 cm high".</summary>
+/// <param name="Text">As written.</param>
+/// <param name="Kind">What lets the water out.</param>
+/// <param name="Bore">Inside width of the standpipe, m, or null when it is not said.</param>
+/// <param name="Height">Its mouth above the bottom of the vessel, m, or null when it is not said.</param>
+public sealed record DrainSpec(string Text, DrainKind Kind, Estimate? Bore = null, Estimate? Height = null);
+
+public enum DrainKind
+{
+    Siphon,
+    Standpipe,
+    StandpipeWithHoles,
+    None,
+}
+
 [PlanPart("Pipe", Help = "One run of pipe, with what is fitted into it.")]
 public sealed record Pipe
 {
@@ -150,6 +166,13 @@ public sealed record Pipe
 
     [Input("overflow at", "Overflow at", Unit = "cm", Min = 0, Max = 1000, Help = "Height of the drain's mouth above the bottom of the vessel it leaves.")]
     public Estimate? OverflowAt { get; init; }
+
+    [Input("ends under water", "Ends under water", Default = "no",
+        Help = "For a pumped pipe: yes when its end lies below the water line. Such an end siphons the vessel back when the pump stops.")]
+    public bool EndsUnderWater { get; init; }
+
+    [Input("check valve", "Check valve", Default = "no", Help = "For a pumped pipe: yes when a valve lets the water go one way only.")]
+    public bool CheckValve { get; init; }
 }
 
 /// <summary>Nominal size and material of a pipe, as written: "25 mm PVC".</summary>

@@ -50,6 +50,8 @@ internal sealed partial class Binder
                 return Boxed(ShapeText.TryInsulation(text, Context, origin, out var insulation, out trouble), insulation, out value);
             case InputKind.PipeSize:
                 return Boxed(ShapeText.TryPipeSize(text, Context, out var size, out trouble), size, out value);
+            case InputKind.Drain:
+                return Boxed(DrainText.TryRead(text, Context, origin, out var drain, out trouble), drain, out value);
             default:
                 throw new InvalidOperationException($"{input.Kind} is no single value");
         }

@@ -78,7 +78,7 @@ internal sealed partial class Binder
         {
             return;
         }
-        foreach (var (key, depth) in new[] { ("level", vessel.Level), ("media depth", vessel.MediaDepth) })
+        foreach (var (key, depth) in new[] { ("level", vessel.Level), ("media depth", vessel.MediaDepth), ("drain", vessel.Drain?.Height) })
         {
             if (depth is not null && depth.High > height.High * (1 + 1e-9) && part.Find(key) is { Value: ScalarNode written })
             {

@@ -169,6 +169,7 @@ public static class PlanFormatPage
         InputKind.Shape => "a shape with its sizes",
         InputKind.Insulation => "thickness and kind",
         InputKind.PipeSize => "nominal size and material",
+        InputKind.Drain => "kind, bore and height",
         InputKind.Curve => "points in `[ ]`",
         InputKind.Part => $"keys of [{Title(input)}]({Anchor(input)})",
         InputKind.PartMap => $"by name: [{Title(input)}]({Anchor(input)})",

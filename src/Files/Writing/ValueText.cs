@@ -42,6 +42,7 @@ public static class ValueText
         Shape shape => shape.Text,
         Insulation insulation => insulation.Text,
         PipeSize size => size.Text,
+        DrainSpec drain => drain.Text,
         Enum word => WordText.Write(word),
         _ => throw new InvalidOperationException($"{value.GetType().Name} is no single value of a plan"),
     };
