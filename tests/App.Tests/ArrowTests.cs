@@ -27,6 +27,7 @@ public sealed class ArrowTests
         ["Filter"] = Foundations,
         ["Volumes"] = Foundations,
         ["Flow"] = [.. Foundations, "Plan", "Water", "Volumes"],
+        ["Levels"] = [.. Foundations, "Plan", "Volumes"],
         ["Heat"] = Foundations,
         ["Sun"] = [.. Foundations, "Light"],
         ["Weather"] = [.. Foundations, "Heat", "Sun"],

@@ -1,5 +1,6 @@
 using Runnel.Engine.Figures;
 using Runnel.Engine.Findings;
+using Runnel.Engine.Levels;
 using Runnel.Engine.Plan;
 
 namespace Runnel.Engine.Assess;
@@ -23,6 +24,9 @@ public sealed record Assessment
 
     /// <summary>Feed, fish, beds, filter, oxygen against each other.</summary>
     public required Balance Balance { get; init; }
+
+    /// <summary>Where the water stands in every case a grower must fear; null while the plan has no pipes or heights that cannot be.</summary>
+    public LevelStudy? Levels { get; init; }
 
     /// <summary>How many times the plan's ranges were drawn; 0 when only the likely values were computed.</summary>
     public int Draws { get; init; }

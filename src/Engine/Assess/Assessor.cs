@@ -55,6 +55,7 @@ public static class Assessor
         Advice.Cautions(desk, vessels, living);
         Advice.Forgotten(desk, needs, living);
         Advice.UnusedPrices(desk, pricing.Unused, needs.Select(n => n.Part));
+        var levels = LevelCheck.Read(desk, vessels);
         UnderGlass.Compare(desk, weather);
         return new Assessment
         {
@@ -64,6 +65,7 @@ public static class Assessor
             Build = build,
             Run = run,
             Balance = balance,
+            Levels = levels,
         };
     }
 
