@@ -248,11 +248,16 @@ internal sealed class CaseRun
         var keep = (double[])circuit.Keep.Clone();
         var tiny = 1e-12 * _water.Volume.Sum();
         var before = new double[_basins.Count];
+        var pumped = new double[circuit.Pumped.Length];
         for (var round = 0; round < MostRounds; round++)
         {
             _water.Spilled.CopyTo(before, 0);
             var (line, held) = (_fromLine, Held());
             var moved = 0.0;
+            for (var n = 0; n < pumped.Length; n++)
+            {
+                pumped[n] = _water.Volume[circuit.Pumped[n]];
+            }
             for (var turn = 0; turn < circuit.Pumped.Length; turn++)
             {
                 // The sump once, the others until each has passed on what the rest sent.
@@ -263,11 +268,16 @@ internal sealed class CaseRun
             }
             var kept = Held() - held;
             var lost = _fromLine - line + _water.Spilled.Sum() - before.Sum();
-            if (moved <= tiny || (Math.Abs(kept) <= tiny && lost <= tiny))
+            var shifted = 0.0;
+            for (var n = 0; n < pumped.Length; n++)
+            {
+                shifted = Math.Max(shifted, Math.Abs(_water.Volume[circuit.Pumped[n]] - pumped[n]));
+            }
+            if (moved <= tiny || (Math.Abs(kept) <= tiny && lost <= tiny && shifted <= tiny))
             {
                 return;
             }
-            if (Math.Abs(kept) > tiny)
+            if (Math.Abs(kept) > tiny || lost <= tiny)
             {
                 continue;
             }

@@ -113,7 +113,7 @@ internal sealed class Settling
             {
                 continue;
             }
-            water = ways > 0 ? Share(group, lowest, water, water / ways) : Raise(group, water, Math.Min(ceiling, next));
+            water = ways > 0 ? Share(group, lowest + Hair, water, ways) : Raise(group, water, Math.Min(ceiling, next));
         }
         return 0;
     }
@@ -133,34 +133,38 @@ internal sealed class Settling
             {
                 next = Math.Min(next, weir.Height);
             }
-            else if (!Sink[other] && _surface[other] >= weir.Height - Hair)
+            else if (!Sink[other] && _surface[other] >= weir.Height - 2 * Hair)
             {
                 Join(group, _group[other], Math.Max(surface, _surface[other]));
                 return (lowest, next, 0, true);
             }
-            else if (weir.Height < lowest - Hair)
+            else if (weir.Height < lowest)
             {
-                (lowest, ways) = (weir.Height, 1);
+                lowest = weir.Height;
             }
-            else if (weir.Height <= lowest + Hair)
-            {
-                ways++;
-            }
+        }
+        foreach (var weir in _weirs)
+        {
+            ways += weir.Height <= lowest + Hair && double.IsFinite(lowest) && Beyond(weir, group) >= 0 ? 1 : 0;
         }
         return (lowest, next, ways, false);
     }
 
-    private double Share(int group, double height, double water, double share)
+    /// <summary>Equal shares over every weir at the lowest height; the last takes what is left, so that nothing is left over by rounding.</summary>
+    private double Share(int group, double height, double water, int ways)
     {
+        var back = 0.0;
         foreach (var weir in _weirs)
         {
-            if (weir.Height <= height + Hair && weir.Height >= height - Hair && Beyond(weir, group) is var other and >= 0)
+            if (ways > 0 && weir.Height <= height && Beyond(weir, group) is var other and >= 0)
             {
-                var one = Math.Min(share, water);
-                water -= one - Pour(other, one, weir.Height);
+                var one = water / ways;
+                water -= one;
+                ways--;
+                back += Pour(other, one, weir.Height);
             }
         }
-        return water;
+        return back + water;
     }
 
     private int Beyond(Weir weir, int group)
