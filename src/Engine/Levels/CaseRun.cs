@@ -267,7 +267,7 @@ internal sealed class CaseRun
                 }
             }
             var kept = Held() - held;
-            var lost = _fromLine - line + _water.Spilled.Sum() - before.Sum();
+            var lost = Lost(before, line);
             var shifted = 0.0;
             for (var n = 0; n < pumped.Length; n++)
             {
@@ -337,6 +337,17 @@ internal sealed class CaseRun
             _water.Spilled[i] += rest * (_water.Spilled[i] - before[i]) / lost;
         }
         _fromLine += rest * (_fromLine - line) / lost;
+    }
+
+    /// <summary>Lost in this turn: each difference by itself, for small losses beside large ones of before.</summary>
+    private double Lost(double[] before, double line)
+    {
+        var lost = _fromLine - line;
+        for (var i = 0; i < before.Length; i++)
+        {
+            lost += _water.Spilled[i] - before[i];
+        }
+        return lost;
     }
 
     private double Held()

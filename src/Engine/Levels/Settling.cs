@@ -256,15 +256,20 @@ internal sealed class Settling
             _surface[first] = _basins[first].Bottom + _basins[first].DepthAt(Volume[first]);
             return;
         }
-        var (low, high) = (_surface[first], top);
+        // Joined surfaces may differ by hairs: begin under the lowest.
+        var (low, high) = (_surface[first] - 10 * Hair, top);
         for (var step = 0; step < 60 && high - low > 1e-12; step++)
         {
             var middle = (low + high) / 2;
             (low, high) = VolumeTo(group, middle) > water ? (low, middle) : (middle, high);
         }
-        // What the last step leaves goes to one of them: water is only moved.
+        // What the last step leaves goes to the fullest of them: water is only moved.
         var rest = water - VolumeTo(group, low);
         Set(group, low);
+        for (var i = 0; i < _group.Length; i++)
+        {
+            first = _group[i] == group && Volume[i] > Volume[first] ? i : first;
+        }
         Volume[first] += rest;
     }
 }
