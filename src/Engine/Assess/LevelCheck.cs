@@ -43,17 +43,6 @@ internal static class LevelCheck
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "unknown case"),
     };
 
-    private static string Said(LevelCase one) => one.Kind switch
-    {
-        LevelCaseKind.Rest => "before the pump is started",
-        LevelCaseKind.Running => "running",
-        LevelCaseKind.Dump => "all siphon beds emptied at once",
-        LevelCaseKind.Off => "pump off, drained back",
-        LevelCaseKind.Blocked => $"drain of {one.Of} blocked",
-        LevelCaseKind.Broken => $"line of {one.Of} broken",
-        _ => throw new ArgumentOutOfRangeException(nameof(one), one.Kind, "unknown case"),
-    };
-
     private static string Method(LevelCaseKind kind) => kind switch
     {
         LevelCaseKind.Rest => "the loop's water with pipes and siphon beds empty, run down over every mouth until it settles",
@@ -67,7 +56,7 @@ internal static class LevelCheck
 
     private static void Name(Desk desk, LevelCase one, IReadOnlyList<Figure> used)
     {
-        var (id, said, method) = ("levels." + IdOf(desk, one), Said(one), Method(one.Kind));
+        var (id, said, method) = ("levels." + IdOf(desk, one), one.Label, Method(one.Kind));
         foreach (var vessel in one.Vessels)
         {
             var at = $"{id}.{desk.SlugOf("vessel", vessel.Name)}";

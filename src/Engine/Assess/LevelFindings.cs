@@ -19,13 +19,10 @@ internal static class LevelFindings
         Running(desk, study, running);
         Off(desk, study);
         Dump(desk, study);
+        Blocked(desk, [.. study.Cases.Where(c => c.Kind == LevelCaseKind.Blocked && c.OnFloor > running.OnFloor + Splash).OrderByDescending(c => c.OnFloor)]);
         foreach (var one in study.Cases)
         {
-            if (one.Kind == LevelCaseKind.Blocked && one.OnFloor > running.OnFloor + Splash)
-            {
-                Blocked(desk, one);
-            }
-            else if (one.Kind == LevelCaseKind.Broken)
+            if (one.Kind == LevelCaseKind.Broken)
             {
                 Broken(desk, one);
             }
@@ -126,14 +123,24 @@ internal static class LevelFindings
         }
     }
 
-    private static void Blocked(Desk desk, LevelCase one)
+    private static void Blocked(Desk desk, IReadOnlyList<LevelCase> floods)
     {
+        if (floods.Count == 0)
+        {
+            return;
+        }
+        var pieces = new List<object> { "roots, a leaf or a fish in a drain and the pump left on put on the floor " };
+        foreach (var one in floods)
+        {
+            var over = Spilling(one);
+            pieces.AddRange([pieces.Count > 1 ? ", " : "", Litres(one.OnFloor), $" (drain of {one.Of}{(over == one.Of ? "" : $": over the rim of {over}")})"]);
+        }
+        var worst = floods[0].Of!;
         desk.Say(new Finding(
-            "levels.drain-blocked", Flood(desk), one.Of!,
-            Said.Of($"{Litres(one.OnFloor)} on the floor over the rim of {Spilling(one)} if roots, a leaf or a fish block the drain of {one.Of} and the pump runs on"),
+            "levels.drain-blocked", Flood(desk), string.Join(", ", floods.Select(f => f.Of)), new Said(pieces),
             "a second way out of every vessel that water comes into, or a pump that stops before the vessel is full",
-            $"A second drain from {one.Of}, a few centimetres under the rim, to the same place; a guard over the mouth; or a float switch that stops the pump: set its depth as lowest level:.",
-            $"vessels/{one.Of}", Practice));
+            "A second drain from each, a few centimetres under the rim, to the same place; a guard over the mouth; or a float switch that stops the pump: set its depth as lowest level:.",
+            $"vessels/{worst}", Practice));
     }
 
     private static void Broken(Desk desk, LevelCase one)

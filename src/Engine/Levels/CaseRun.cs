@@ -163,7 +163,7 @@ internal sealed class CaseRun
                 dry.Add(lift.Pump);
             }
         }
-        return new() { Kind = kind, Of = of, Vessels = levels, InPipes = _inPipes, FromLine = _fromLine, RanDry = dry };
+        return new() { Kind = kind, Of = of, Vessels = levels, InPipes = Math.Max(0, _inPipes), FromLine = _fromLine, RanDry = dry };
     }
 
     private void SetWeirs(bool[] fed, bool siphonsEmpty, int blocked = -1)

@@ -30,6 +30,18 @@ public sealed record LevelCase
     /// <summary>Vessel whose drain is blocked, or pump whose line is broken; null otherwise.</summary>
     public string? Of { get; init; }
 
+    /// <summary>What happened, in a few words: "drain of bed one blocked".</summary>
+    public string Label => Kind switch
+    {
+        LevelCaseKind.Rest => "before the pump is started",
+        LevelCaseKind.Running => "running",
+        LevelCaseKind.Dump => "all siphon beds emptied at once",
+        LevelCaseKind.Off => "pump off, drained back",
+        LevelCaseKind.Blocked => $"drain of {Of} blocked",
+        LevelCaseKind.Broken => $"line of {Of} broken",
+        _ => throw new InvalidOperationException($"no words for {Kind}"),
+    };
+
     /// <summary>In the order of the loop's vessels.</summary>
     public required IReadOnlyList<VesselLevel> Vessels { get; init; }
 
