@@ -12,6 +12,7 @@ namespace Runnel.App.Levels;
 public sealed class ElevationDrawing
 {
     private const double Line = 13;
+    private const double Below = 32;
     private const int LongestName = 46;
     private const int LongestLine = 60;
 
@@ -54,7 +55,7 @@ public sealed class ElevationDrawing
     private string Write()
     {
         var list = List();
-        var tall = _at.Bottom + 26 + list.Count * Line + 6;
+        var tall = _at.Bottom + Below + list.Count * Line + 6;
         _svg.Open("svg", ("xmlns", "http://www.w3.org/2000/svg"), ("viewBox", $"0 0 {Svg.Number(ElevationLayout.Width)} {Svg.Number(tall)}"), ("role", "img"),
             ("aria-labelledby", $"{_id}-title {_id}-desc"), ("font-family", "system-ui, sans-serif"), ("font-size", "10.5"), ("fill", "#111"),
             ("style", "width:100%;max-width:720px;height:auto"));
@@ -74,7 +75,7 @@ public sealed class ElevationDrawing
         Puddle();
         for (var n = 0; n < list.Count; n++)
         {
-            Text(list[n].Indent, _at.Bottom + 26 + n * Line, list[n].Text, ("font-weight", list[n].Bold ? "bold" : "normal"));
+            Text(list[n].Indent, _at.Bottom + Below + n * Line, list[n].Text, ("font-weight", list[n].Bold ? "bold" : "normal"));
         }
         return _svg.Close("svg").ToString();
     }
@@ -116,7 +117,7 @@ public sealed class ElevationDrawing
         Text(6, _at.Y(_at.High) - 12, unit.Symbol);
         var floor = _at.Y(0);
         _svg.Draw("path", ("d", $"M{Svg.Number(ElevationLayout.Left - 4)} {Svg.Number(floor)}H{Svg.Number(ElevationLayout.Width - 4)}"), ("stroke", "#111"), ("stroke-width", "2"));
-        Text(ElevationLayout.Width - 5, _at.Bottom + 12, _at.Low < 0 ? "thick line: floor" : "floor", ("text-anchor", "end"));
+        Text(ElevationLayout.Width - 5, _at.Bottom + 19, _at.Low < 0 ? "thick line: floor" : "floor", ("text-anchor", "end"));
     }
 
     private void Vessel(int i)
@@ -172,9 +173,9 @@ public sealed class ElevationDrawing
                 var rim = _loop.Basins[to].Rim;
                 var entry = _at.LeftOf(to) + _at.WidthOf(to) * 0.35 + 4 * (o % 4);
                 var start = $"M{Svg.Number(_at.RightOf(outlet.From))} {Svg.Number(_at.Y(mouth))}H{Svg.Number(gap)}";
-                var across = _at.Y(rim) - 6 - 3 * (o % 4);
+                var across = _at.Y(rim) - 9 - 3 * (o % 4);
                 var route = mouth > rim && across > _at.Y(mouth)
-                    ? $"V{Svg.Number(across)}H{Svg.Number(entry)}V{Svg.Number(_at.Y(rim) + 8)}"
+                    ? $"V{Svg.Number(across)}H{Svg.Number(entry)}V{Svg.Number(_at.Y(rim) - 1)}"
                     : $"H{Svg.Number(entry < gap ? _at.RightOf(to) : _at.LeftOf(to))}";
                 _svg.Draw("path", ("d", start + route), ("fill", "none"), ("stroke", "#111"), ("stroke-width", "1.4"), ("marker-end", $"url(#{_id}-drain)"));
             }

@@ -3,7 +3,7 @@ using Runnel.Engine.Quantities;
 
 namespace Runnel.App.Levels;
 
-/// <summary>Where things stand in an elevation: heights to scale, columns side by side, the highest vessel first.</summary>
+/// <summary>Where things stand in an elevation: heights to scale, columns side by side, the highest water first.</summary>
 internal sealed class ElevationLayout
 {
     public const double Width = 360;
@@ -26,7 +26,8 @@ internal sealed class ElevationLayout
         High = high;
         Top = top;
         Risers = top + Head - 8;
-        Order = [.. Enumerable.Range(0, basins.Count).OrderByDescending(i => basins[i].Bottom).ThenByDescending(i => loop.Outlets.Any(o => o.From == i)).ThenByDescending(i => basins[i].Rim)];
+        // As the water runs: by the height at which it stands while running.
+        Order = [.. Enumerable.Range(0, basins.Count).OrderByDescending(i => Math.Round(basins[i].Bottom + basins[i].DepthAt(loop.Filled[i]), 3))];
         _middle = new double[basins.Count];
         _half = new double[basins.Count];
         var slot = (Width - Left - Right) / basins.Count;

@@ -86,6 +86,7 @@ internal sealed class CaseRun
                 {
                     peak[to] += _water.Volume[outlet.From] / outlet.To.Count;
                 }
+                peak[outlet.From] -= _water.Volume[outlet.From];
             }
         }
         SetWeirs(_net.Fed, siphonsEmpty: true);
