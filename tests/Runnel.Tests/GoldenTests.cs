@@ -8,7 +8,7 @@ public sealed class GoldenTests
         get
         {
             var reports = new TheoryData<string, string>();
-            foreach (var plan in new[] { "laundry-room", "lean-to-greenhouse" })
+            foreach (var plan in new[] { "floods-on-power-loss", "laundry-room", "lean-to-greenhouse" })
             {
                 foreach (var command in new[] { "check", "cost", "balance" })
                 {
