@@ -99,6 +99,7 @@ public static class Loader
             Protein = row.Estimate("protein", $"Protein in grow-out feed for {row.Name}", Units.Percent, 15, 60),
             Ration = row.Estimate("ration", $"Feed each day, share of body weight, {row.Name}", Units.PercentPerDay, 0.2, 15),
             FeedConversion = row.Estimate("feed conversion", $"Feed for each kg of {row.Name} gained", Units.One, 0.7, 4),
+            Growth = row.Estimate("growth", $"Thermal growth coefficient of {row.Name}", Units.One, 0.01, 0.4),
             Caution = row.Text("caution"),
         };
         row.Inside(fish.Thrives, fish.Survives);
@@ -118,7 +119,24 @@ public static class Loader
             Spacing = row.Estimate("spacing", $"Plants of {row.Name} for each square metre", Units.PerSquareMetre, 0.5, 500),
             DaysInBed = row.Estimate("days in bed", $"Days in the bed until {row.Name} is picked", Units.DayUnit, 5, 365),
             LongestDay = row.EstimateOrNull("longest day", $"Longest day in light {row.Name} takes", Units.HoursPerDay, 8, 24),
+            Picking = row.Text("picked") switch
+            {
+                "whole" => Picking.Whole,
+                "cut" => Picking.Cut,
+                "fruit" => Picking.Fruit,
+                var other => throw row.Wrong($"picked is none of whole, cut and fruit but \"{other}\""),
+            },
+            DryMatter = row.Estimate("dry matter", $"Dry matter of {row.Name}", Units.Percent, 2, 40),
+            Nitrogen = row.Estimate("nitrogen", $"Nitrogen in dry {row.Name}", Units.Percent, 1, 9),
+            DryMassWhenPicked = row.Estimate("dry mass when picked", $"Dry mass of {row.Name} when picked", Units.KilogramPerSquareMetre, 0.02, 2),
+            Stays = row.Estimate("stays", $"Days until {row.Name} is cleared", Units.DayUnit, 20, 730),
+            LeafArea = row.Estimate("leaf area", $"Leaf on each kg of dry {row.Name}", Units.SquareMetrePerKilogram, 3, 100),
+            FruitShare = row.EstimateOrNull("fruit share", $"Share of new dry mass that goes into fruit, {row.Name}", Units.Percent, 5, 80),
         };
+        if ((crop.Picking == Picking.Fruit) != (crop.FruitShare is not null))
+        {
+            throw row.Wrong("needs a fruit share if it is picked for fruit, and none if not");
+        }
         row.Inside(crop.Thrives, crop.Survives);
         return crop;
     }

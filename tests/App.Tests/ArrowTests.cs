@@ -34,6 +34,7 @@ public sealed class ArrowTests
         ["Light"] = [.. Foundations, "Plan"],
         ["Frame"] = [.. Foundations, "Plan"],
         ["Power"] = Foundations,
+        ["Year"] = [.. Foundations, "Water", "Fish", "Crops", "Filter", "Heat"],
         ["Money"] = ["Quantities", "Plan"],
     };
 

@@ -24,7 +24,24 @@ public sealed class RefusalTests
           protein: { value: 30, source: "a" }
           ration: { low: 1, likely: 1.5, high: 2, source: "a" }
           feed conversion: { value: 1.5, source: "a" }
+          growth: { value: 0.1, source: "a" }
           caution: "a"
+        """;
+
+    private const string Crop = """
+        - name: test crop
+          fruiting: no
+          daily light: { low: 10, high: 20, source: "a" }
+          thrives: { low: 15, high: 20, source: "a" }
+          survives: { low: 5, high: 30, source: "a" }
+          spacing: { value: 20, source: "a" }
+          days in bed: { value: 30, source: "a" }
+          picked: whole
+          dry matter: { value: 5, source: "a" }
+          nitrogen: { value: 4, source: "a" }
+          dry mass when picked: { value: 0.17, source: "a" }
+          stays: { value: 70, source: "a" }
+          leaf area: { value: 40, source: "a" }
         """;
 
     private const string Climate = """
@@ -40,6 +57,7 @@ public sealed class RefusalTests
     {
         Assert.Equal(0.4, Assert.Single(Loader.Media("m.yaml", Medium)).Voids.Likely, 1e-12);
         Assert.Null(Assert.Single(Loader.Species("f.yaml", Fish)).StopsFeedingBelow);
+        Assert.Equal(0.05, Assert.Single(Loader.Crops("c.yaml", Crop)).DryMatter.Likely, 1e-12);
         Assert.Equal(12, Assert.Single(Loader.Climates("c.yaml", Climate)).Air.Count);
     }
 
@@ -80,12 +98,28 @@ public sealed class RefusalTests
     [InlineData("low: 20, high: 25", "low: 20, high: 31", "survives only")]
     [InlineData("food: yes", "food: perhaps", "neither yes nor no")]
     [InlineData("  caution: \"a\"", "", "has no caution")]
+    [InlineData("growth: { value: 0.1", "growth: { value: 10", "outside")]
     [InlineData("name: test fish", "nam: test fish", "row 1")]
     public void A_faulty_fish_is_refused(string good, string bad, string said)
     {
         var text = Fish.Replace(good, bad);
         Assert.NotEqual(Fish, text);
         Assert.Contains(said, Assert.Throws<CatalogueException>(() => Loader.Species("f.yaml", text)).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("picked: whole", "picked: often", "none of whole, cut and fruit")]
+    [InlineData("picked: whole", "picked: fruit", "needs a fruit share")]
+    [InlineData("  leaf area", "  fruit share: { value: 50, source: x }\n  leaf area", "needs a fruit share")]
+    [InlineData("dry matter: { value: 5", "dry matter: { value: 0.05", "outside")]
+    [InlineData("nitrogen: { value: 4", "nitrogen: { value: 40", "outside")]
+    [InlineData("dry mass when picked: { value: 0.17", "dry mass when picked: { value: 170", "outside")]
+    [InlineData("  stays: { value: 70, source: \"a\" }\n", "", "has no stays")]
+    public void A_faulty_crop_is_refused(string good, string bad, string said)
+    {
+        var text = Crop.Replace(good, bad);
+        Assert.NotEqual(Crop, text);
+        Assert.Contains(said, Assert.Throws<CatalogueException>(() => Loader.Crops("c.yaml", text)).Message, StringComparison.Ordinal);
     }
 
     [Theory]

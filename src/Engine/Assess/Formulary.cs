@@ -11,6 +11,7 @@ using Runnel.Engine.Sun;
 using Runnel.Engine.Volumes;
 using Runnel.Engine.Water;
 using Runnel.Engine.Weather;
+using Runnel.Engine.Year;
 
 namespace Runnel.Engine.Assess;
 
@@ -32,6 +33,7 @@ public static class Formulary
         .. WeatherFormulas.All,
         .. PowerFormulas.All,
         .. FrameFormulas.All,
+        .. YearFormulas.All,
     ];
 
     /// <summary>The formula of that name, or null.</summary>

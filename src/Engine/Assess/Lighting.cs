@@ -89,7 +89,7 @@ internal static class Lighting
     }
 
     /// <summary>Photons of one lamp: as stated, from its efficacy, from its lumens, or from what lamps of its kind usually give.</summary>
-    private static Figure? Photons(Desk desk, Lamp lamp)
+    internal static Figure? Photons(Desk desk, Lamp lamp)
     {
         if (lamp.Photons is { } stated)
         {

@@ -173,7 +173,7 @@ internal sealed class Warmth
         Advice.HeaterSize(desk, peak, gains, watts, kept);
     }
 
-    private static bool IsOpen(VesselFacts v) =>
+    internal static bool IsOpen(VesselFacts v) =>
         !v.Vessel.Lid && v.Vessel.Role is VesselRole.FishTank or VesselRole.Sump or VesselRole.SolidsSeparator or VesselRole.Biofilter or VesselRole.HeaderTank
         && !v.Vessel.Lid;
 
@@ -211,7 +211,7 @@ internal sealed class Warmth
         return Figure.Sum([.. parts]);
     }
 
-    private static Figure TopTransmittance(Desk desk, VesselFacts v) => v.Vessel.Role switch
+    internal static Figure TopTransmittance(Desk desk, VesselFacts v) => v.Vessel.Role switch
     {
         VesselRole.RaftBed => desk.Take(Desk.Assumed("heat/raft", "Heat through a foam raft", 0.7, 0.9, 1.5, Units.WattPerSquareMetreKelvin,
             "40 mm of EPS and an air film, from conductivities in the ASHRAE Fundamentals handbook")),
@@ -234,7 +234,7 @@ internal sealed class Warmth
 
     private const string Ashrae = "ASHRAE Fundamentals handbook, material properties";
 
-    private static (double Value, string Source) WallConductivity(WallMaterial wall) => wall switch
+    internal static (double Value, string Source) WallConductivity(WallMaterial wall) => wall switch
     {
         WallMaterial.Plastic => (0.50, Ashrae + ": HDPE 0.50; others print 0.40 to 0.48"),
         WallMaterial.Wood => (0.13, Ashrae + ": timber of 500 kg/m³"),
@@ -245,7 +245,7 @@ internal sealed class Warmth
         _ => throw new ArgumentOutOfRangeException(nameof(wall), wall, "unknown wall material"),
     };
 
-    private static (double Value, string Source) InsulationConductivity(InsulationKind kind) => kind switch
+    internal static (double Value, string Source) InsulationConductivity(InsulationKind kind) => kind switch
     {
         InsulationKind.Eps => (0.0355, Ashrae + ": EPS beads"),
         InsulationKind.Xps => (0.029, Ashrae + ": XPS 0.026; labels of R 5 an inch give 0.029, taken as the careful one"),

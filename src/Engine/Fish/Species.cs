@@ -41,6 +41,9 @@ public sealed record Species
     /// <summary>Feed conversion ratio: kg of feed for each kg gained.</summary>
     public required Estimate FeedConversion { get; init; }
 
+    /// <summary>Thermal growth coefficient at the best temperature, see <see cref="ThermalGrowth"/>.</summary>
+    public required Estimate Growth { get; init; }
+
     /// <summary>Caution about permits, welfare or release that belongs to this species, or null.</summary>
     public string? Caution { get; init; }
 }

@@ -122,6 +122,11 @@ public static class Units
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", new(Mass: 1, Length: -3), 1);
     public static readonly Unit PoundPerGallon = new("lb/gal", new(Mass: 1, Length: -3), 0.45359237 / 0.003785411784);
     public static readonly Unit KilogramPerSquareMetre = new("kg/m²", new(Mass: 1, Length: -2), 1);
+    public static readonly Unit PerDay = new("/d", Dimension.None / TimeD, 1 / Day);
+    public static readonly Unit CubicMetrePerHour = new("m³/h", VolumeD / TimeD, 1 / Hour);
+    public static readonly Unit LitrePerSquareMetreHour = new("L/m²/h", new(Length: 1, Time: -1), 0.001 / Hour);
+    public static readonly Unit GramPerMole = new("g/mol", new(Mass: 1, Amount: -1), 0.001);
+    public static readonly Unit SquareMetrePerKilogram = new("m²/kg", new(Mass: -1, Length: 2), 1);
     public static readonly Unit PoundPerSquareFoot = new("lb/ft²", new(Mass: 1, Length: -2), 0.45359237 / (0.3048 * 0.3048));
     public static readonly Unit MilligramPerKilogramHour = new("mg/kg/h", Dimension.None / TimeD, 1e-6 / Hour);
     public static readonly Unit SquareMetrePerCubicMetre = new("m²/m³", new(Length: -1), 1);

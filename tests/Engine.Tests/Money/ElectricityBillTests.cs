@@ -14,7 +14,7 @@ public class ElectricityBillTests
     public void Eighteen_lamps_in_a_mean_month()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Always), [Load.Timed("lamps", 40, 18, 14, new(6, 0))], [EnergyPrice.Flat(0.21)]);
+            YearOf(2026, Always), [Load.Timed("lamps", 40, 18, 14, new(6, 0))], [EnergyPrice.Flat(0.21)]);
 
         Same(306.6, bill.KwhInYear / 12);
         Same(64.386, bill.CostInYear / 12);
@@ -26,7 +26,7 @@ public class ElectricityBillTests
     public void A_flat_tariff_is_energy_times_price_to_the_bit()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Always), [Load.Timed("pump", 23.7, 1, 17.3, new(5, 20))], [EnergyPrice.Flat(0.2871)], otherKwhInMonth: 317.7);
+            YearOf(2026, Always), [Load.Timed("pump", 23.7, 1, 17.3, new(5, 20))], [EnergyPrice.Flat(0.2871)], otherKwhInMonth: 317.7);
 
         Assert.All(Enumerable.Range(0, 12), m => Assert.Equal(bill.KwhInMonth[m] * 0.2871, bill.CostInMonth[m]));
         Same(0.0237 * 17.3 * 365, bill.KwhInYear);
@@ -37,7 +37,7 @@ public class ElectricityBillTests
     public void Night_rate_over_midnight()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate("22:00", "06:00"), Always), [Load.Timed("lamps", 100, 1, 12, new(20, 0))],
+            YearOf(2026, Rate("22:00", "06:00"), Always), [Load.Timed("lamps", 100, 1, 12, new(20, 0))],
             [EnergyPrice.Flat(0.10), EnergyPrice.Flat(0.30)]);
 
         Same(24.8, bill.Loads[0].Kwh(January, 0));
@@ -50,7 +50,7 @@ public class ElectricityBillTests
     public void A_timer_that_follows_the_rate_within_the_hour_pays_that_rate_only()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate("22:30", "06:00"), Always), [Load.Timed("lamps", 100, 1, 7.5, new(22, 30))],
+            YearOf(2026, Rate("22:30", "06:00"), Always), [Load.Timed("lamps", 100, 1, 7.5, new(22, 30))],
             [EnergyPrice.Flat(0.10), EnergyPrice.Flat(0.30)]);
 
         Same(0, bill.Loads[0].Kwh(January, 1));
@@ -62,7 +62,7 @@ public class ElectricityBillTests
     public void Season_over_the_new_year()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate(since: new(10, 1), until: new(3, 31)), Always), [Load.Timed("pump", 100, 1, 24)],
+            YearOf(2026, Rate(since: new(10, 1), until: new(3, 31)), Always), [Load.Timed("pump", 100, 1, 24)],
             [EnergyPrice.Flat(0.40), EnergyPrice.Flat(0.20)]);
 
         Same(174.72 + 87.84, bill.CostInYear);
@@ -73,7 +73,7 @@ public class ElectricityBillTests
     public void Weekend_rate()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate(days: DayKind.Weekends), Always), [Load.Timed("pump", 50, 1, 24)],
+            YearOf(2026, Rate(days: DayKind.Weekends), Always), [Load.Timed("pump", 50, 1, 24)],
             [EnergyPrice.Flat(0.15), EnergyPrice.Flat(0.35)]);
 
         Same(1.62 + 9.24, bill.CostInMonth[January]);
@@ -90,7 +90,7 @@ public class ElectricityBillTests
         var blocks = EnergyPrice.InBlocks([new(100, 0.10), new(300, 0.20), new(double.PositiveInfinity, 0.50)]);
 
         var bill = ElectricityBill.Compute(
-            Year(2026, Always), [Load.Metered("heater", [.. OneHundredKwh.Select(k => k * 0.75)]), Load.Metered("pump", [.. OneHundredKwh.Select(k => k / 4)])],
+            YearOf(2026, Always), [Load.Metered("heater", [.. OneHundredKwh.Select(k => k * 0.75)]), Load.Metered("pump", [.. OneHundredKwh.Select(k => k / 4)])],
             [blocks], otherKwhInMonth: house);
 
         Same(heater, bill.Loads[0].CostInMonth[July]);
@@ -104,7 +104,7 @@ public class ElectricityBillTests
     public void A_season_that_begins_in_a_month_halves_both_blocks()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate(since: new(6, 16), until: new(9, 15)), Always), [Load.Metered("heater", [.. OneHundredKwh.Select(k => 2 * k)])],
+            YearOf(2026, Rate(since: new(6, 16), until: new(9, 15)), Always), [Load.Metered("heater", [.. OneHundredKwh.Select(k => 2 * k)])],
             [EnergyPrice.InBlocks([new(200, 0.20), new(0, 0.60)]), EnergyPrice.InBlocks([new(100, 0.10), new(0, 0.30)])]);
 
         Same(40, bill.CostInMonth[June]);
@@ -117,7 +117,7 @@ public class ElectricityBillTests
     public void The_house_fills_the_blocks_of_each_rate_by_its_hours()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate("22:00", "06:00"), Always), [Load.Timed("lamps", 1000, 1, 1, new(0, 0))],
+            YearOf(2026, Rate("22:00", "06:00"), Always), [Load.Timed("lamps", 1000, 1, 1, new(0, 0))],
             [EnergyPrice.InBlocks([new(100, 0.10), new(0, 0.20)]), EnergyPrice.Flat(0.30)], otherKwhInMonth: 240);
 
         Same(20 * 0.10 + 11 * 0.20, bill.CostInMonth[January]); // 31 kWh
@@ -127,7 +127,7 @@ public class ElectricityBillTests
     public void Tax_falls_on_energy_and_fixed_charge()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Always), [Load.Metered("heater", OneHundredKwh)], [EnergyPrice.Flat(0.20)], fixedInMonth: 10, taxShare: 0.25);
+            YearOf(2026, Always), [Load.Metered("heater", OneHundredKwh)], [EnergyPrice.Flat(0.20)], fixedInMonth: 10, taxShare: 0.25);
 
         Same(12.5, bill.FixedInMonth);
         Same(25, bill.Loads[0].CostInMonth[January]);
@@ -141,7 +141,7 @@ public class ElectricityBillTests
     public void A_negative_price_lowers_the_bill()
     {
         var bill = ElectricityBill.Compute(
-            Year(2026, Rate("12:00", "14:00"), Always), [Load.Timed("lamps", 1000, 1, 4, new(12, 0))],
+            YearOf(2026, Rate("12:00", "14:00"), Always), [Load.Timed("lamps", 1000, 1, 4, new(12, 0))],
             [EnergyPrice.Flat(-0.05), EnergyPrice.Flat(0.05)]);
 
         Same(0, bill.CostInYear);
@@ -151,7 +151,7 @@ public class ElectricityBillTests
     [Fact]
     public void Hours_without_a_price_count_as_energy_and_cost_nothing()
     {
-        var year = Year(2026, Rate("06:00", "22:00"));
+        var year = YearOf(2026, Rate("06:00", "22:00"));
 
         var bill = ElectricityBill.Compute(year, [Load.Timed("pump", 100, 1, 24)], [EnergyPrice.Flat(0.30)]);
 
@@ -164,7 +164,7 @@ public class ElectricityBillTests
     [Fact]
     public void No_loads_cost_the_fixed_charge()
     {
-        var bill = ElectricityBill.Compute(Year(2026, Always), [], [EnergyPrice.Flat(0.3)], fixedInMonth: 7);
+        var bill = ElectricityBill.Compute(YearOf(2026, Always), [], [EnergyPrice.Flat(0.3)], fixedInMonth: 7);
 
         Assert.Equal(0, bill.KwhInYear);
         Same(84, bill.CostInYear);
@@ -173,7 +173,7 @@ public class ElectricityBillTests
     [Fact]
     public void What_cannot_be_is_refused()
     {
-        var year = Year(2026, Always);
+        var year = YearOf(2026, Always);
 
         Assert.Throws<ArgumentException>(() => ElectricityBill.Compute(year, [], []));
         Assert.Throws<ArgumentOutOfRangeException>(() => ElectricityBill.Compute(year, [], [EnergyPrice.Flat(1)], otherKwhInMonth: -1));

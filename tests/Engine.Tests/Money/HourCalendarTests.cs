@@ -10,7 +10,7 @@ public class HourCalendarTests
     [Fact]
     public void A_rate_without_limits_takes_all_8760_hours()
     {
-        var year = Year(2026, Always);
+        var year = YearOf(2026, Always);
 
         Assert.Equal(8760, year.HoursOfYear(0));
         Assert.Equal(0, year.HoursOfYear(year.Unpriced));
@@ -26,13 +26,13 @@ public class HourCalendarTests
         var weekends = Rate(days: DayKind.Weekends);
 
         // 1 January 2026 is a Thursday: Saturdays on 3, 10, 17, 24, 31, Sundays on 4, 11, 18, 25; 52 weeks and a Thursday.
-        var year = Year(2026, weekends, Always);
+        var year = YearOf(2026, weekends, Always);
         Assert.Equal(9 * 24, year.Hours(January, 0));
         Assert.Equal(22 * 24, year.Hours(January, 1));
         Assert.Equal(104 * 24, year.HoursOfYear(0));
 
         // 2023 begins and ends on a Sunday.
-        Assert.Equal(105 * 24, Year(2023, weekends, Always).HoursOfYear(0));
+        Assert.Equal(105 * 24, YearOf(2023, weekends, Always).HoursOfYear(0));
     }
 
     [Fact]
@@ -40,7 +40,7 @@ public class HourCalendarTests
     {
         // 2028 runs from a Saturday to a Sunday, 53 weekends; its 29 February is a Tuesday. Weekdays that ran on over the gap would
         // give 105 weekend days.
-        var year = Year(2028, Rate(days: DayKind.Weekends), Always);
+        var year = YearOf(2028, Rate(days: DayKind.Weekends), Always);
 
         Assert.Equal(106 * 24, year.HoursOfYear(0));
         Assert.Equal(8760, year.HoursOfYear(0) + year.HoursOfYear(1));
@@ -50,7 +50,7 @@ public class HourCalendarTests
     [Fact]
     public void Hours_over_midnight_belong_to_both_ends_of_the_day()
     {
-        var year = Year(2026, Rate("22:00", "06:00"), Always);
+        var year = YearOf(2026, Rate("22:00", "06:00"), Always);
 
         Assert.Equal(8 * 365, year.HoursOfYear(0));
         Assert.Equal(31, year.HoursInClockHour(January, 22, 0));
@@ -63,7 +63,7 @@ public class HourCalendarTests
     public void The_night_into_Saturday_is_at_the_weekend_rate_from_midnight()
     {
         // Saturdays and Sundays each have 22 to 24 and 0 to 6.
-        var year = Year(2026, Rate("22:00", "06:00", DayKind.Weekends), Always);
+        var year = YearOf(2026, Rate("22:00", "06:00", DayKind.Weekends), Always);
 
         Assert.Equal(9, year.HoursInClockHour(January, 3, 0));
         Assert.Equal(9, year.HoursInClockHour(January, 23, 0));
@@ -72,7 +72,7 @@ public class HourCalendarTests
     [Fact]
     public void An_hour_partly_inside_counts_by_its_share()
     {
-        var year = Year(2026, Rate("22:30", "05:45"), Always);
+        var year = YearOf(2026, Rate("22:30", "05:45"), Always);
 
         Same(15.5, year.HoursInClockHour(January, 22, 0));
         Same(15.5, year.HoursInClockHour(January, 22, 1));
@@ -84,34 +84,34 @@ public class HourCalendarTests
     [Fact]
     public void A_span_that_ends_where_it_begins_is_the_whole_day_and_midnight_ends_one()
     {
-        Assert.Equal(8760, Year(2026, Rate("00:00", "00:00")).HoursOfYear(0));
-        Assert.Equal(8760, Year(2026, Rate("07:00", "07:00")).HoursOfYear(0));
-        Assert.Equal(6 * 365, Year(2026, Rate("18:00", "00:00"), Always).HoursOfYear(0));
+        Assert.Equal(8760, YearOf(2026, Rate("00:00", "00:00")).HoursOfYear(0));
+        Assert.Equal(8760, YearOf(2026, Rate("07:00", "07:00")).HoursOfYear(0));
+        Assert.Equal(6 * 365, YearOf(2026, Rate("18:00", "00:00"), Always).HoursOfYear(0));
     }
 
     [Fact]
     public void A_season_takes_both_its_days_and_may_run_over_the_new_year()
     {
         // October 31, November 30, December 31, January 31, February 28, March 31 = 182 days.
-        var year = Year(2026, Rate(since: new(10, 1), until: new(3, 31)), Always);
+        var year = YearOf(2026, Rate(since: new(10, 1), until: new(3, 31)), Always);
 
         Assert.Equal(182 * 24, year.HoursOfYear(0));
         Assert.Equal(31 * 24, year.Hours(March, 0));
         Assert.Equal(0, year.Hours(March + 1, 0));
 
-        Assert.Equal(24, Year(2026, Rate(since: new(6, 15), until: new(6, 15)), Always).HoursOfYear(0));
-        Assert.Equal(184 * 24, Year(2026, Rate(since: new(7, 1)), Always).HoursOfYear(0));
-        Assert.Equal(181 * 24, Year(2026, Rate(until: new(6, 30)), Always).HoursOfYear(0));
+        Assert.Equal(24, YearOf(2026, Rate(since: new(6, 15), until: new(6, 15)), Always).HoursOfYear(0));
+        Assert.Equal(184 * 24, YearOf(2026, Rate(since: new(7, 1)), Always).HoursOfYear(0));
+        Assert.Equal(181 * 24, YearOf(2026, Rate(until: new(6, 30)), Always).HoursOfYear(0));
     }
 
     [Fact]
     public void A_season_that_ends_or_begins_on_29_February_parts_February_from_March()
     {
-        var ends = Year(2026, Rate(until: new(2, 29)), Always);
+        var ends = YearOf(2026, Rate(until: new(2, 29)), Always);
         Assert.Equal(59 * 24, ends.HoursOfYear(0));
         Assert.Equal(0, ends.Hours(March, 0));
 
-        var begins = Year(2028, Rate(since: new(2, 29)), Always);
+        var begins = YearOf(2028, Rate(since: new(2, 29)), Always);
         Assert.Equal(0, begins.Hours(February, 0));
         Assert.Equal(306 * 24, begins.HoursOfYear(0));
     }
@@ -119,7 +119,7 @@ public class HourCalendarTests
     [Fact]
     public void The_first_rate_that_fits_wins()
     {
-        var year = Year(2026, Always, Rate("22:00", "06:00"));
+        var year = YearOf(2026, Always, Rate("22:00", "06:00"));
 
         Assert.Equal(8760, year.HoursOfYear(0));
         Assert.Equal(0, year.HoursOfYear(1));
@@ -129,7 +129,7 @@ public class HourCalendarTests
     public void Hours_without_a_price_are_counted_and_told()
     {
         // July 2026 has its weekends on 4, 5, 11, 12, 18, 19, 25, 26.
-        var year = Year(2026, Rate(days: DayKind.Weekdays), Rate("04:00", "03:00", DayKind.Weekends));
+        var year = YearOf(2026, Rate(days: DayKind.Weekdays), Rate("04:00", "03:00", DayKind.Weekends));
 
         Assert.Equal(104, year.HoursOfYear(year.Unpriced));
         Assert.Equal(8760, year.HoursOfYear(0) + year.HoursOfYear(1) + year.HoursOfYear(2));
@@ -141,7 +141,7 @@ public class HourCalendarTests
     [Fact]
     public void A_month_without_a_rate_is_one_gap()
     {
-        var year = Year(2026, Rate(since: new(8, 1), until: new(6, 30)));
+        var year = YearOf(2026, Rate(since: new(8, 1), until: new(6, 30)));
 
         var gap = Assert.Single(year.Gaps);
         Assert.Equal("every day all day in July", gap.ToString());
@@ -151,7 +151,7 @@ public class HourCalendarTests
     [Fact]
     public void Without_a_tariff_no_hour_has_a_price()
     {
-        var year = Year(2026);
+        var year = YearOf(2026);
 
         Assert.Equal(8760, year.HoursOfYear(year.Unpriced));
         Assert.Equal(12, year.Gaps.Count);
@@ -160,7 +160,7 @@ public class HourCalendarTests
     [Fact]
     public void A_season_that_cuts_a_month_cuts_the_blocks_of_both_rates()
     {
-        var year = Year(2026, Rate(since: new(6, 16), until: new(9, 10)), Always);
+        var year = YearOf(2026, Rate(since: new(6, 16), until: new(9, 10)), Always);
 
         Assert.Equal(0.5, year.LimitShare(June, 0));
         Assert.Equal(0.5, year.LimitShare(June, 1));
@@ -173,7 +173,7 @@ public class HourCalendarTests
     [Fact]
     public void Rates_by_hour_and_by_day_keep_their_whole_blocks()
     {
-        var year = Year(2026, Rate("22:00", "06:00"), Rate(days: DayKind.Weekends), Always);
+        var year = YearOf(2026, Rate("22:00", "06:00"), Rate(days: DayKind.Weekends), Always);
 
         Assert.All([0, 1, 2], rate => Assert.Equal(1, year.LimitShare(January, rate)));
     }

@@ -41,7 +41,7 @@ public class LoadTests
     {
         double[] kwh = [90, 80, 60, 30, 10, 0, 0, 0, 5, 30, 60, 85];
 
-        var bill = ElectricityBill.Compute(Tariffs.Year(2026, Tariffs.Always), [Load.Metered("heater", kwh)], [EnergyPrice.Flat(0.3)]);
+        var bill = ElectricityBill.Compute(Tariffs.YearOf(2026, Tariffs.Always), [Load.Metered("heater", kwh)], [EnergyPrice.Flat(0.3)]);
 
         for (var month = 0; month < 12; month++)
         {

@@ -19,7 +19,7 @@ internal static class Tariffs
             To = until,
         };
 
-    public static HourCalendar Year(int year, params Rate[] rates) => HourCalendar.Of(rates, year);
+    public static HourCalendar YearOf(int year, params Rate[] rates) => HourCalendar.Of(rates, year);
 
     /// <summary>Compares with a relative tolerance that leaves room for rounding of sums only.</summary>
     public static void Same(double expected, double actual) =>
