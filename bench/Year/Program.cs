@@ -87,7 +87,7 @@ static void Compare(YearInput input, YearResult ours, double milliseconds)
         double[] theirs = [.. peer.RootElement.GetProperty("curves").GetProperty(key).EnumerateArray().Select(e => e.GetDouble())];
         var off = curve.Zip(theirs, (a, b) => Math.Abs(a - b)).ToArray();
         var range = theirs.Max() - theirs.Min();
-        Console.WriteLine($"    {key,-16} worst hour {100 * off.Max() / range,7:F3} % of its range, mean {100 * off.Average() / range:F4} %");
+        Console.WriteLine($"    {key,-16} worst hour {100 * off.Max() / range,7:F3} % of its range, mean {100 * off.Average() / range:F4} %; {off.Count(o => o > 0.02 * range)} hours over 2 %, the first {Array.FindIndex(off, o => o > 0.02 * range)}");
     }
 }
 

@@ -32,12 +32,13 @@ public static class YearAssessment
     /// <param name="plan">The grower's plan.</param>
     /// <param name="shelf">Rows of the catalogue.</param>
     /// <param name="air">What surrounds the loop; made from the plan's months when left out.</param>
+    /// <param name="pumpFlow">What the pumps move while they run, m³/h, when it has been worked out; else as the plan states or half of the pumps' greatest.</param>
     /// <param name="withMore">False to leave out the runs of a new loop, a power cut and missing doses.</param>
     /// <param name="progress">Told the share of the year that is done.</param>
     /// <param name="cancel">Stops between days.</param>
     /// <returns>The report; null when the plan has no water to run or does not say how warm the air is.</returns>
     public static YearReport? Of(
-        LoopPlan plan, Shelf shelf, YearAir? air = null, bool withMore = true, IProgress<double>? progress = null, CancellationToken cancel = default)
+        LoopPlan plan, Shelf shelf, YearAir? air = null, double? pumpFlow = null, bool withMore = true, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(shelf);
@@ -46,7 +47,7 @@ public static class YearAssessment
         {
             return null;
         }
-        var input = Input(plan, shelf, air);
+        var input = Input(plan, shelf, air, pumpFlow);
         if (input is null)
         {
             return null;
@@ -65,12 +66,12 @@ public static class YearAssessment
     }
 
     /// <summary>The plan as a year's input; null when a vessel, lamp or count cannot be worked out, which the assessment of the plan says.</summary>
-    public static YearInput? Input(LoopPlan plan, Shelf shelf, YearAir air)
+    public static YearInput? Input(LoopPlan plan, Shelf shelf, YearAir air, double? pumpFlow = null)
     {
         ArgumentNullException.ThrowIfNull(air);
         try
         {
-            return new YearLoop(new Desk(plan, shelf, e => e.Likely)).Input(air);
+            return new YearLoop(new Desk(plan, shelf, e => e.Likely)).Input(air, pumpFlow);
         }
         catch (Exception e) when (e is GaveUpException or ArithmeticException or ArgumentOutOfRangeException)
         {

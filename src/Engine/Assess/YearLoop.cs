@@ -46,7 +46,7 @@ internal sealed class YearLoop
 
     private LoopPlan Plan => _desk.Plan;
 
-    public YearInput Input(YearAir air)
+    public YearInput Input(YearAir air, double? pumpFlow)
     {
         var start = Plan.Fish.Select(f => f.In?.DayOfYear).OfType<int>().DefaultIfEmpty(0).Min();
         var places = Places(air);
@@ -56,7 +56,7 @@ internal sealed class YearLoop
             Air = air.Air,
             Humidity = air.Humidity,
             StartHour = start * 24 + (int)VisitHour,
-            Loop = Body(),
+            Loop = Body(pumpFlow),
             Places = [.. places.Select(p => p.Place)],
             Fish = Fish(start),
             Stands = Stands(places),
@@ -64,12 +64,12 @@ internal sealed class YearLoop
         };
     }
 
-    private LoopBody Body()
+    private LoopBody Body(double? pumpFlow)
     {
         var tanks = _vessels.Where(v => !v.IsBed).ToList();
         var beds = _vessels.Where(v => v.IsBed).ToList();
         var water = tanks.Sum(v => v.Water.Si);
-        var flow = Flow(water);
+        var flow = pumpFlow is { } known ? known * OnShare : Flow(water);
         var stones = Plan.AirPumps.Values.Sum(p => p.Flow is { } q
             ? Aeration.ByStones(Math.Min(_desk.Take(q).Si * 60000 * _desk.Take(p.Count).Si, 1e4), p.Depth is { } d ? Math.Min(_desk.Take(d).Si, 5) : 0.3) * _desk.Take(p.Hours).Si
             : 0);
@@ -104,6 +104,9 @@ internal sealed class YearLoop
             CarbonDioxide = Plan.Place.Setting == Setting.Indoors ? 700 : 420,
         };
     }
+
+    /// <summary>Share of the day that the pumps run, the mean of them.</summary>
+    private double OnShare => Plan.Pumps.Count == 0 ? 0 : Plan.Pumps.Values.Average(p => _desk.Take(p.Hours).Si);
 
     /// <summary>Water moved, m³/h: as stated, or half of what the pump's curve begins with, or the tank once an hour.</summary>
     private double Flow(double tank)
