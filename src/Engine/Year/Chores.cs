@@ -50,7 +50,7 @@ internal sealed class Chores(YearInput input, FishPens fish, CropBeds crops, Loo
         state[TankHeat] = state[BedHeat] = temperature;
         state[TankWater] = body.TankWater;
         state[TankOxygen] = table.Get(at, WaterTable.Oxygen) * body.TankWater;
-        state[BedOxygen] = table.Get(at, WaterTable.Oxygen) * body.BedWater;
+        state[BedOxygen] = table.Get(at, WaterTable.Oxygen) * body.BedNode;
         state[Nitrate] = body.NitrateAtStart * volume;
         state[Alkalinity] = body.SourceAlkalinity * volume;
         state[Carbon] = CarbonOf(state[Alkalinity]) + 3 * body.CarbonDioxide * table.Get(at, WaterTable.CarbonDioxide) * volume;

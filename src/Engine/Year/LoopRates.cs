@@ -86,7 +86,7 @@ internal sealed class LoopRates(LoopBody body, WaterTable table) : IRates
         var tank = WaterTable.At(y[TankHeat]);
         var bed = WaterTable.At(y[BedHeat]);
         var vt = Math.Max(y[TankWater], 1e-6);
-        var vb = Math.Max(_body.BedWater, 1e-9);
+        var vb = _body.BedNode;
         var v = vt + _body.BedWater;
         var flow = Powered ? _body.PumpFlow : 0;
 

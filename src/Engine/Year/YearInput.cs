@@ -52,6 +52,9 @@ public sealed record LoopBody
     /// <inheritdoc cref="TankWater"/>
     public required double BedWater { get; init; }
 
+    /// <summary>Water that stands for the bed side in its own balances, m³: a litre at least, so that a loop without beds has a filter to run through.</summary>
+    internal double BedNode => Math.Max(BedWater, 0.001);
+
     /// <summary>Water that the pump moves round, mean over on and off, m³/h.</summary>
     public required double PumpFlow { get; init; }
 

@@ -15,6 +15,9 @@ public sealed class YearRun
 {
     internal const int MostCuts = 8;
 
+    /// <summary>Heat that a step may seem to take back where the thermostat goes off within it, Wh.</summary>
+    private const double HeatSlack = 0.01;
+
     /// <summary>Water this cold is about to freeze, °C.</summary>
     private const double NearlyIce = 0.1;
 
@@ -173,8 +176,15 @@ public sealed class YearRun
     {
         _state.AsSpan().CopyTo(_before);
         _solver.Step(_rates, _state, step);
-        if (cuts >= MostCuts || Above(_state))
+        if (Above(_state) && _state[HeaterHeat] >= _before[HeaterHeat] - HeatSlack)
         {
+            return;
+        }
+        if (cuts >= MostCuts)
+        {
+            // Oxygen that living things would draw below nothing is nothing; no other balance rests on it.
+            _state[TankOxygen] = Math.Max(0, _state[TankOxygen]);
+            _state[BedOxygen] = Math.Max(0, _state[BedOxygen]);
             return;
         }
         _before.AsSpan().CopyTo(_state);
@@ -206,7 +216,7 @@ public sealed class YearRun
         s.TankTemperature[hour] = temperature;
         s.BedTemperature[hour] = _state[BedHeat];
         s.Oxygen[hour] = _state[TankOxygen] / _state[LoopRates.TankWater];
-        s.BedOxygen[hour] = _input.Loop.BedWater > 0 ? _state[BedOxygen] / _input.Loop.BedWater : 0;
+        s.BedOxygen[hour] = _state[BedOxygen] / _input.Loop.BedNode;
         s.Ammonia[hour] = _state[Ammonia] / volume;
         s.Nitrite[hour] = _state[Nitrite] / volume;
         s.Nitrate[hour] = _state[Nitrate] / volume;
