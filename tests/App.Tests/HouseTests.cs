@@ -7,7 +7,7 @@ public sealed class HouseTests
 {
     private const int LongestFile = 400;
 
-    internal static readonly string Root = FindRoot();
+    internal static readonly string Root = Repository.Root;
 
     [Fact]
     public void No_source_file_is_longer_than_its_subject_deserves()
@@ -53,14 +53,4 @@ public sealed class HouseTests
             .SelectMany(d => Directory.EnumerateFiles(d, pattern, SearchOption.AllDirectories))
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
                 && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
-
-    private static string FindRoot()
-    {
-        var at = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(at.FullName, "Runnel.slnx")))
-        {
-            at = at.Parent ?? throw new DirectoryNotFoundException("Runnel.slnx");
-        }
-        return at.FullName;
-    }
 }

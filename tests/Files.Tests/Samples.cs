@@ -3,7 +3,7 @@ namespace Runnel.Files.Tests;
 /// <summary>The plans that the tests read, and where the repository is.</summary>
 internal static class Samples
 {
-    public static string Root { get; } = FindRoot();
+    public static string Root { get; } = Repository.Root;
 
     public static string Cellar { get; } = File.ReadAllText(Path.Combine(Root, "tests/Files.Tests/plans/cellar.yaml"));
 
@@ -11,14 +11,4 @@ internal static class Samples
     public static IReadOnlyList<string> Plans { get; } =
         [.. new[] { "tests/Files.Tests/plans", "examples" }.Select(d => Path.Combine(Root, d)).Where(Directory.Exists)
             .SelectMany(d => Directory.EnumerateFiles(d, "*.yaml")).Order(StringComparer.Ordinal)];
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Runnel.slnx")))
-        {
-            folder = folder.Parent;
-        }
-        return folder?.FullName ?? throw new InvalidOperationException("the repository's root was not found above the tests");
-    }
 }

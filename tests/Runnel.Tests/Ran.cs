@@ -14,7 +14,7 @@ internal sealed record Ran(int Code, string Out, string Error)
     // Examples are named as from the root, so that pages read alike wherever the repository lies.
     static Ran()
     {
-        Root = FindRoot();
+        Root = Repository.Root;
         Directory.SetCurrentDirectory(Root);
     }
 
@@ -58,17 +58,5 @@ internal sealed record Ran(int Code, string Out, string Error)
         var error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return new(process.ExitCode, await output, await error);
-    }
-
-    private static string FindRoot()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            if (File.Exists(Path.Combine(folder.FullName, "Runnel.slnx")))
-            {
-                return folder.FullName;
-            }
-        }
-        throw new DirectoryNotFoundException("the tests run outside the repository");
     }
 }

@@ -125,8 +125,8 @@ public sealed class ReportMaker(Style style)
     {
         var unit = style.UnitOf(line.Quantity);
         return new(
-            line.Part, SectionName.Of(line.Section), line.For, unit.FromSi(line.Quantity.Si), unit.Symbol, line.Packs?.Si,
-            line.Price is { Condition: not Condition.Owned } p ? p.Amount.Likely : null, line.Price is null ? null : SectionName.PriceFor(line.Price),
+            line.Part, line.Section.Title(), line.For, unit.FromSi(line.Quantity.Si), unit.Symbol, line.Packs?.Si,
+            line.Price is { Condition: not Condition.Owned } p ? p.Amount.Likely : null, line.Price is null ? null : PriceWords.PriceFor(line.Price),
             line.Price?.Currency, line.Price?.Condition.ToString().ToLowerInvariant(), line.Price?.Supplier, line.Price?.Seen?.ToString("yyyy-MM-dd"),
             line.Cost?.Si, line.Cost?.Low, line.Cost?.High);
     }

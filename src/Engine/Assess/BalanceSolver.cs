@@ -98,16 +98,9 @@ public static class BalanceSolver
         book.Name(
             FilterFormulas.FilterArea.Apply(WaterFormulas.AmmoniaFromFeedFao.Apply(feed, protein), take(inputs.FilterRate)),
             "balance.filter", "Surface for bacteria, at least", Units.SquareMetre);
-        book.Name(WaterFormulas.OxygenFromFeed.Apply(feed, take(Default(WaterFormulas.OxygenFromFeed))), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay);
-        book.Name(WaterFormulas.SolidsFromFeed.Apply(feed, take(Default(WaterFormulas.SolidsFromFeed))), "balance.solids", "Solids to catch, dry", Units.GramPerDay);
+        book.Name(WaterFormulas.OxygenFromFeed.Apply(feed, take(WaterFormulas.OxygenFromFeed.Assumed(1))), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay);
+        book.Name(WaterFormulas.SolidsFromFeed.Apply(feed, take(WaterFormulas.SolidsFromFeed.Assumed(1))), "balance.solids", "Solids to catch, dry", Units.GramPerDay);
         book.Name(WaterFormulas.AlkalinityUsed.Apply(tan), "balance.alkalinity", "Alkalinity used by the filter, at most", Units.GramCalciumCarbonatePerDay);
         return book;
-    }
-
-    private static Estimate Default(Formula formula)
-    {
-        var input = formula.Inputs[1];
-        var value = input.Default!.Value;
-        return Desk.Assumed($"formula/{formula.Id}/{input.Id}", input.Label, value, value, value, input.Unit, input.DefaultSource ?? formula.Sources[0].Text);
     }
 }

@@ -31,7 +31,7 @@ internal static class BuildCost
         {
             var priced = g.Where(l => l.Cost is not null).Select(l => l.Cost!).ToList();
             var total = priced.Count == 0 ? null
-                : desk.Name(Figure.Sum([.. priced]), $"build.section.{Desk.Slug(Words(g.Key))}", Words(g.Key), desk.Currency);
+                : desk.Name(Figure.Sum([.. priced]), $"build.section.{Desk.Slug(g.Key.Title())}", g.Key.Title(), desk.Currency);
             return new BuildGroup(g.Key, [.. g], total);
         }).ToList();
         Total(desk, groups);
@@ -45,14 +45,6 @@ internal static class BuildCost
         var before = lines.Count(l => l.Part.Equals(need.Part, StringComparison.OrdinalIgnoreCase));
         return before == 0 ? "" : $" {before + 1}";
     }
-
-    /// <summary>The name of a section as it is read.</summary>
-    public static string Words(BuildSection section) => section switch
-    {
-        BuildSection.PumpAndAir => "Pump and air",
-        BuildSection.FishAndPlants => "Fish and plants",
-        _ => section.ToString(),
-    };
 
     private static void Total(Desk desk, List<BuildGroup> groups)
     {

@@ -21,6 +21,9 @@ internal sealed class Living
 
     private static readonly Source FaoDensity = Source.FromMemory("FAO Technical Paper 589 (2014), section 8.1: 10 to 20 kg of fish for each 1000 L, half of that under 500 L");
 
+    private Figure? _eaten;
+    private Figure? _used;
+
     private Living(IReadOnlyList<BatchFacts> batches, IReadOnlyList<CropFacts> crops)
     {
         Batches = batches;
@@ -104,21 +107,21 @@ internal sealed class Living
         {
             FishMass = desk.Name(Figure.Sum([.. Batches.Select(b => b.MassAtMost)]), "fish.mass", "Fish when heaviest", Units.Kilogram);
         }
-        var eaten = Batches.Where(b => b.Species is not null)
-            .Select(b => desk.Try(b.Batch.Species, () => desk.Need(FishFormulas.FeedFromFish, b.MassAtMost, Ration(desk, b.Species!)).Called($"Feed of {b.Batch.Species}", Units.GramPerDay)))
-            .OfType<Figure>().ToList();
-        var used = BedsCanUse(desk);
+        _eaten = Total(Batches.Where(b => b.Species is not null).Select(b => desk.Try(b.Batch.Species, () =>
+            desk.Need(FishFormulas.FeedFromFish, b.MassAtMost, Ration(desk, b.Species!)).Called($"Feed of {b.Batch.Species}", Units.GramPerDay))));
+        _used = Total(Crops.Select(c => desk.Try(c.Crop.Name, () =>
+            desk.Need(CropFormulas.FeedFromPlantedArea, c.Area, FeedRatio(desk, c)).Called($"Feed that {c.Crop.Name} can use", Units.GramPerDay))));
         if (desk.Plan.Feed.EachDay is { } stated)
         {
             (Feed, FeedFrom) = (desk.Take(stated), BalanceEnd.Feed);
         }
-        else if (eaten.Count > 0)
+        else if (_eaten is not null)
         {
-            (Feed, FeedFrom) = (Figure.Sum([.. eaten]), BalanceEnd.Fish);
+            (Feed, FeedFrom) = (_eaten, BalanceEnd.Fish);
         }
-        else if (used is not null)
+        else if (_used is not null)
         {
-            (Feed, FeedFrom) = (used, BalanceEnd.Beds);
+            (Feed, FeedFrom) = (_used, BalanceEnd.Beds);
         }
         if (Feed is not null)
         {
@@ -129,13 +132,7 @@ internal sealed class Living
     private static Figure Ration(Desk desk, Species species) =>
         desk.Plan.Feed.ShareOfBodyWeight is { } stated ? desk.Take(stated) : desk.Take(species.Ration);
 
-    /// <summary>Feed that the beds can use, or null without beds.</summary>
-    private Figure? BedsCanUse(Desk desk)
-    {
-        var uses = Crops.Select(c => desk.Try(c.Crop.Name, () =>
-            desk.Need(CropFormulas.FeedFromPlantedArea, c.Area, FeedRatio(desk, c)).Called($"Feed that {c.Crop.Name} can use", Units.GramPerDay))).OfType<Figure>().ToList();
-        return uses.Count == 0 ? null : Figure.Sum([.. uses]);
-    }
+    private static Figure? Total(IEnumerable<Figure?> feeds) => feeds.OfType<Figure>().ToList() is { Count: > 0 } some ? Figure.Sum([.. some]) : null;
 
     /// <summary>Feed for each square metre and day: the plan's own or the handbooks' span.</summary>
     private static Figure FeedRatio(Desk desk, CropFacts crop) => desk.Plan.Feed.Ratio is { } stated
@@ -177,12 +174,12 @@ internal sealed class Living
             }
         }
         desk.Try("solids", () => desk.Name(
-            desk.Need(WaterFormulas.SolidsFromFeed, Feed, Default(desk, WaterFormulas.SolidsFromFeed, 1)), "balance.solids", "Solids to catch, dry", Units.GramPerDay));
+            desk.Need(WaterFormulas.SolidsFromFeed, Feed, desk.Take(WaterFormulas.SolidsFromFeed.Assumed(1))), "balance.solids", "Solids to catch, dry", Units.GramPerDay));
         desk.Try("oxygen", () => desk.Name(
-            desk.Need(WaterFormulas.OxygenFromFeed, Feed, Default(desk, WaterFormulas.OxygenFromFeed, 1)), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay));
+            desk.Need(WaterFormulas.OxygenFromFeed, Feed, desk.Take(WaterFormulas.OxygenFromFeed.Assumed(1))), "balance.oxygen", "Oxygen needed by fish and bacteria", Units.GramPerDay));
 
         var limits = new List<(string Id, string Label, Figure Allows)>();
-        if (BedsCanUse(desk) is { } used)
+        if (_used is { } used)
         {
             limits.Add(("beds", "Planted area", used));
         }
@@ -194,14 +191,9 @@ internal sealed class Living
         {
             limits.Add(("stocking", "Room for fish", Feed * held / FishMass));
         }
-        if (FeedFrom != BalanceEnd.Fish && Batches.Any(b => b.Species is not null))
+        if (FeedFrom != BalanceEnd.Fish && _eaten is { } eaten)
         {
-            var eaten = Batches.Where(b => b.Species is not null)
-                .Select(b => desk.Try(b.Batch.Species, () => desk.Need(FishFormulas.FeedFromFish, b.MassAtMost, Ration(desk, b.Species!)))).OfType<Figure>().ToList();
-            if (eaten.Count > 0)
-            {
-                limits.Add(("fish", "What the fish eat", Figure.Sum([.. eaten])));
-            }
+            limits.Add(("fish", "What the fish eat", eaten));
         }
         var named = limits.Select(l =>
         {
@@ -215,14 +207,6 @@ internal sealed class Living
             desk.Name(Figure.Smallest([.. named.Select(n => n.Allows)]), "balance.limit", $"Feed that the tightest limit allows ({named[0].Label.ToLowerInvariant()})", Units.GramPerDay);
         }
         return new(named, Feed, FeedFrom);
-    }
-
-    private static Figure Default(Desk desk, Formula formula, int input)
-    {
-        var described = formula.Inputs[input];
-        return desk.Take(Desk.Assumed(
-            $"formula/{formula.Id}/{described.Id}", described.Label, described.Default!.Value, described.Default!.Value, described.Default!.Value,
-            described.Unit, described.DefaultSource ?? formula.Sources[0].Text));
     }
 
     /// <summary>Feed whose ammonia the wetted surface can nitrify.</summary>
@@ -240,9 +224,9 @@ internal sealed class Living
         var rate = desk.Take(FilterRate);
         var removed = surface * rate;
         if (waterTemperature is not null
-            && FilterFormulas.NitrificationTemperatureFactor.Check(waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1)).Count == 0)
+            && FilterFormulas.NitrificationTemperatureFactor.Check(waterTemperature, desk.Take(FilterFormulas.NitrificationTemperatureFactor.Assumed(1))).Count == 0)
         {
-            removed *= desk.Need(FilterFormulas.NitrificationTemperatureFactor, waterTemperature, Default(desk, FilterFormulas.NitrificationTemperatureFactor, 1));
+            removed *= desk.Need(FilterFormulas.NitrificationTemperatureFactor, waterTemperature, desk.Take(FilterFormulas.NitrificationTemperatureFactor.Assumed(1)));
         }
         var removes = removed.Called("Ammonia that the filter can remove", Units.GramAmmoniaPerDay);
         // The published rule is linear in feed: what one gram of feed gives off, at this protein.

@@ -14,7 +14,7 @@ internal static class Loads
     private static readonly Source Calendar = Source.Definition("calendar: a year of 365 days");
 
     public static Figure Days(int month) =>
-        Figure.Constant(Warmth.DaysOfMonth[month], Units.DayUnit, $"Days of {CalendarDay.MonthNames[month]}", Calendar);
+        Figure.Constant(YearCalendar.Length[month], Units.DayUnit, $"Days of {CalendarDay.MonthNames[month]}", Calendar);
 
     public static Figure DaysOfYear => Figure.Constant(365, Units.DayUnit, "Days of the year", Calendar);
 

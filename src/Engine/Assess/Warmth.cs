@@ -8,8 +8,6 @@ namespace Runnel.Engine.Assess;
 /// <summary>Air and water temperatures by month, what the water loses and what heaters must give.</summary>
 internal sealed class Warmth
 {
-    public static readonly IReadOnlyList<int> DaysOfMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
     private static readonly Source Physics = Source.Definition("heat flows by area and temperature difference");
 
     private Warmth(Climate? climate, IReadOnlyList<Figure>? air) => (Climate, Air) = (climate, air);
@@ -163,7 +161,7 @@ internal sealed class Warmth
             {
                 worst = lost;
             }
-            var hours = Figure.Constant(DaysOfMonth[m] * 24, Units.HourUnit, $"Hours of {month}", Source.Definition("calendar"));
+            var hours = Figure.Constant(YearCalendar.Length[m] * 24, Units.HourUnit, $"Hours of {month}", Source.Definition("calendar"));
             var need = desk.Need(HeatFormulas.HeaterEnergy, lost, gains, hours);
             var most = (watts * hours).Called("All heaters on all month", Units.KilowattHour);
             energy[m] = Figure.Smallest(need, most).Called($"Heater energy in {month}", Units.KilowattHour);
@@ -174,8 +172,7 @@ internal sealed class Warmth
     }
 
     internal static bool IsOpen(VesselFacts v) =>
-        !v.Vessel.Lid && v.Vessel.Role is VesselRole.FishTank or VesselRole.Sump or VesselRole.SolidsSeparator or VesselRole.Biofilter or VesselRole.HeaderTank
-        && !v.Vessel.Lid;
+        !v.Vessel.Lid && v.Vessel.Role is VesselRole.FishTank or VesselRole.Sump or VesselRole.SolidsSeparator or VesselRole.Biofilter or VesselRole.HeaderTank;
 
     private static Figure? Evaporation(Desk desk, Figure water, Figure air) => desk.Apply(
         HeatFormulas.Evaporation, water, air, desk.Take(desk.Plan.Place.Humidity),
@@ -198,8 +195,8 @@ internal sealed class Warmth
                 insulation is null
                     ? Figure.Constant(0.0355, Units.WattPerMetreKelvin, "Conductivity of no insulation: it cancels", Physics)
                     : Conductivity(desk, $"{path}/insulation conductivity", $"Conductivity of the insulation of {vessel.Name}", InsulationConductivity(insulation.Kind)),
-                Film(desk, HeatFormulas.WallTransmittance, 4),
-                Film(desk, HeatFormulas.WallTransmittance, 5));
+                desk.Take(HeatFormulas.WallTransmittance.Assumed(4)),
+                desk.Take(HeatFormulas.WallTransmittance.Assumed(5)));
             parts.Add((u * v.Wetted).Called($"Through the wall of {vessel.Name}", Units.WattPerKelvin));
             parts.Add((TopTransmittance(desk, v) * v.Top).Called($"Through the top of {vessel.Name}", Units.WattPerKelvin));
         }
@@ -219,15 +216,8 @@ internal sealed class Warmth
             "common practice, no source: a few centimetres of dry media and an air film")),
         _ when v.Vessel.Lid || v.Vessel.Role == VesselRole.Channel => desk.Take(Desk.Assumed("heat/lid", "Heat through a lid", 2, 3.5, 5, Units.WattPerSquareMetreKelvin,
             "common practice, no source: two air films and a layer of still air")),
-        _ => Film(desk, HeatFormulas.SurfaceLoss, HeatFormulas.SurfaceLoss.Inputs.Count - 1),
+        _ => desk.Take(HeatFormulas.SurfaceLoss.Assumed(HeatFormulas.SurfaceLoss.Inputs.Count - 1)),
     };
-
-    private static Figure Film(Desk desk, Formula formula, int input)
-    {
-        var described = formula.Inputs[input];
-        return desk.Take(Desk.Assumed($"formula/{formula.Id}/{described.Id}", described.Label, described.Default!.Value, described.Default!.Value,
-            described.Default!.Value, described.Unit, described.DefaultSource ?? formula.Sources[0].Text));
-    }
 
     private static Figure Conductivity(Desk desk, string path, string label, (double Value, string Source) of) =>
         desk.Take(Desk.Assumed(path, label, of.Value, of.Value, of.Value, Units.WattPerMetreKelvin, of.Source));

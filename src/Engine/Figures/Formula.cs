@@ -76,6 +76,16 @@ public sealed record Formula
         return Figure.FromFormula(this, arguments, Output.Unit.ToSi(Compute(values)));
     }
 
+    /// <summary>What is taken for an input that nobody gives: its default, an assumption with its source.</summary>
+    /// <exception cref="InvalidOperationException">That input has no default.</exception>
+    public Estimate Assumed(int input)
+    {
+        var described = Inputs[input];
+        var value = described.Default ?? throw new InvalidOperationException($"{Id}: {described.Id} has no default");
+        return Estimate.Of(value, described.Unit, new Origin(
+            $"formula/{Id}/{described.Id}", described.Label, OriginKind.Default, described.DefaultSource ?? Sources[0].Text));
+    }
+
     private double[] InUnits(IReadOnlyList<Figure> arguments)
     {
         if (arguments.Count != Inputs.Count)

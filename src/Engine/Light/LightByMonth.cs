@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Light;
 
 /// <summary>Mean daily light on a bed in one month.</summary>
@@ -12,8 +14,6 @@ public readonly record struct MonthLight(double Lamps, double Sun)
 /// <summary>Daily light on a bed, month by month: lamps as they age, and the sun.</summary>
 public static class LightByMonth
 {
-    private static readonly double[] Days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
     /// <summary>Twelve months from January.</summary>
     /// <param name="density">Photon flux density of the lamps when new, µmol/m²/s, from 0 to 100 000.</param>
     /// <param name="hours">Hours lit in each day, h/d, from 0 to 24: twelve values, or one for all months.</param>
@@ -40,7 +40,7 @@ public static class LightByMonth
         for (var m = 0; m < 12; m++)
         {
             var daily = DailyLight.Integral(density, hours[hours.Count == 1 ? 0 : m]);
-            var until = lit + Days[m] * hours[hours.Count == 1 ? 0 : m];
+            var until = lit + YearCalendar.Length[m] * hours[hours.Count == 1 ? 0 : m];
             var sun = outdoors.Count == 0 ? 0 : Range.Within(outdoors[m], 0, DailyLight.MaxDaily) * passing / 100;
             months[m] = new(daily * ageing.Mean(lit, until), sun);
             lit = until;

@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Money;
 
 /// <summary>What the electricity of some loads costs in each month of a year. Every amount of money includes the tax on electricity.</summary>
@@ -105,7 +107,7 @@ public sealed class ElectricityBill
         var price = new double[12 * columns];
         for (var month = 0; month < 12; month++)
         {
-            var hoursInMonth = HourCalendar.DaysIn(month) * 24.0;
+            var hoursInMonth = YearCalendar.Length[month] * 24.0;
             for (var rate = 0; rate < prices.Count; rate++)
             {
                 var others = otherKwhInMonth * calendar.Hours(month, rate) / hoursInMonth;

@@ -1,4 +1,5 @@
 using Runnel.Engine.Plan;
+using Runnel.Engine.Quantities;
 
 namespace Runnel.Engine.Money;
 
@@ -73,7 +74,7 @@ public sealed class HourCalendar
         var weekend = new int[slots.Length];
         for (var month = 0; month < MonthsInYear; month++)
         {
-            for (var day = 1; day <= DaysIn(month); day++)
+            for (var day = 1; day <= YearCalendar.Length[month]; day++)
             {
                 Fill(weekday, rates, slots, month + 1, day, isWeekend: false);
                 Fill(weekend, rates, slots, month + 1, day, isWeekend: true);
@@ -96,20 +97,10 @@ public sealed class HourCalendar
         var limitShare = new double[MonthsInYear * columns];
         for (var i = 0; i < limitShare.Length; i++)
         {
-            limitShare[i] = (double)seasonDays[i] / DaysIn(i / columns);
+            limitShare[i] = (double)seasonDays[i] / YearCalendar.Length[i / columns];
         }
         return new(slots, hours, limitShare, rates.Count, gaps.Found());
     }
-
-    /// <summary>Days of a month in a year of 365.</summary>
-    /// <param name="month">0 for January.</param>
-    public static int DaysIn(int month) => month switch
-    {
-        < 0 or > 11 => throw new ArgumentOutOfRangeException(nameof(month), month, "0 to 11"),
-        1 => 28,
-        3 or 5 or 8 or 10 => 30,
-        _ => 31,
-    };
 
     /// <summary>Hours of a month that lie in a slot of the day and are at a rate.</summary>
     /// <param name="month">0 for January.</param>

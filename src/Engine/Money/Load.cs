@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Money;
 
 /// <summary>Something that takes electricity: how much in each month, and at which hours of the day.</summary>
@@ -70,7 +72,7 @@ public sealed class Load
         var watts = new double[kwhInMonth.Count];
         for (var month = 0; month < watts.Length; month++)
         {
-            watts[month] = kwhInMonth[month] * 1000 / (HourCalendar.DaysIn(month) * HoursInDay);
+            watts[month] = kwhInMonth[month] * 1000 / (YearCalendar.Length[month] * HoursInDay);
         }
         return new(id, watts);
     }

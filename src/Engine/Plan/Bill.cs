@@ -33,6 +33,18 @@ public enum BuildSection
     Sundries,
 }
 
+/// <summary>Names of the sections of the build list.</summary>
+public static class BuildSectionNames
+{
+    /// <summary>As it is read: "Pump and air".</summary>
+    public static string Title(this BuildSection section) => section switch
+    {
+        BuildSection.PumpAndAir => "Pump and air",
+        BuildSection.FishAndPlants => "Fish and plants",
+        _ => section.ToString(),
+    };
+}
+
 [PlanPart("Supply")]
 public sealed record Supply
 {

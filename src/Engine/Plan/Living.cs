@@ -36,10 +36,8 @@ public readonly record struct CalendarDay(int Month, int Day)
     private static readonly string[] Names =
         ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
 
-    private static readonly int[] Before = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
-
     /// <summary>Day of a 365-day year, 0 for 1 January; 29 February counts as 1 March.</summary>
-    public int DayOfYear => Math.Min(Before[Month - 1] + Day - 1, 364);
+    public int DayOfYear => Math.Min(YearCalendar.Start[Month - 1] + Day - 1, 364);
 
     /// <summary>English names of the months.</summary>
     public static IReadOnlyList<string> MonthNames => Names;

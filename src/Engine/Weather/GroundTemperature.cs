@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Weather;
 
 /// <summary>Temperature of soil under the open sky through the year.</summary>

@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Weather;
 
 /// <summary>A curve through the year without steps whose mean over each month is what was asked.</summary>

@@ -1,3 +1,4 @@
+using Runnel.Engine.Quantities;
 using Runnel.Engine.Sun;
 
 namespace Runnel.Engine.Weather;

@@ -43,14 +43,3 @@ public sealed record WeatherYear
     /// <summary>Months, from 1, whose radiation was given greater than reaches the latitude and was cut to what can be.</summary>
     public IReadOnlyList<int> CutMonths { get; init; } = [];
 }
-
-/// <summary>The months of a year of 365 days.</summary>
-internal static class YearCalendar
-{
-    public const int Days = 365;
-    public const int Months = 12;
-
-    public static readonly int[] Length = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
-    public static readonly int[] Start = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
-}

@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Engine.Year;
 
 /// <summary>The month of each hour of a year of 365 days.</summary>
@@ -10,13 +12,12 @@ public static class Months
 
     private static byte[] Make()
     {
-        int[] days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
         var months = new byte[YearInput.HoursOfYear];
         var at = 0;
-        for (var m = 0; m < 12; m++)
+        for (var m = 0; m < YearCalendar.Months; m++)
         {
-            Array.Fill(months, (byte)m, at, days[m] * 24);
-            at += days[m] * 24;
+            Array.Fill(months, (byte)m, at, YearCalendar.Length[m] * 24);
+            at += YearCalendar.Length[m] * 24;
         }
         return months;
     }

@@ -1,3 +1,5 @@
+using Runnel.Engine.Assess;
+
 namespace Runnel.Files.Errors;
 
 /// <summary>Finds the known name that a misspelt one was meant to be.</summary>
@@ -50,34 +52,6 @@ internal static class Nearest
     private static string Squeeze(string text) =>
         text.Replace(" ", "", StringComparison.Ordinal).Replace("_", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal);
 
-    // Edits of one character and swaps of neighbours (optimal string alignment).
-    private static int Distance(string a, string b)
-    {
-        if (Math.Abs(a.Length - b.Length) > 12 || b.Length > LongestName)
-        {
-            return int.MaxValue;
-        }
-        var before = new int[b.Length + 1];
-        var last = new int[b.Length + 1];
-        var now = new int[b.Length + 1];
-        for (var j = 0; j <= b.Length; j++)
-        {
-            last[j] = j;
-        }
-        for (var i = 1; i <= a.Length; i++)
-        {
-            now[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var cost = a[i - 1] == b[j - 1] ? 0 : 1;
-                now[j] = Math.Min(Math.Min(now[j - 1], last[j]) + 1, last[j - 1] + cost);
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                {
-                    now[j] = Math.Min(now[j], before[j - 2] + 1);
-                }
-            }
-            (before, last, now) = (last, now, before);
-        }
-        return last[b.Length];
-    }
+    private static int Distance(string a, string b) =>
+        Math.Abs(a.Length - b.Length) > 12 || b.Length > LongestName ? int.MaxValue : Names.Distance(a, b);
 }

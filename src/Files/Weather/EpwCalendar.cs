@@ -1,3 +1,5 @@
+using Runnel.Engine.Quantities;
+
 namespace Runnel.Files.Weather;
 
 /// <summary>The hours of a year of 365 or 366 days, by month, day and hour.</summary>
@@ -9,10 +11,8 @@ internal static class EpwCalendar
     /// <summary>Place of the first hour of 29 February.</summary>
     public const int LeapDayStart = (31 + 28) * 24;
 
-    private static readonly int[] Lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
     /// <summary>Days in a month from 1 to 12.</summary>
-    public static int Days(int month, bool leap) => Lengths[month - 1] + (leap && month == 2 ? 1 : 0);
+    public static int Days(int month, bool leap) => YearCalendar.Length[month - 1] + (leap && month == 2 ? 1 : 0);
 
     /// <summary>Place of an hour from 1 to 24.</summary>
     public static int Index(int month, int day, int hour, bool leap)

@@ -18,7 +18,7 @@ internal static class BuildPart
         var table = new Table(2, new("part", Gives: true), new("needed", Right: true), new("packs", Right: true), new("price", Gives: true), new("cost", Right: true));
         foreach (var group in assessment.Build.Sections)
         {
-            table.Row(Ink.Strong, SectionName.Of(group.Section), "", "", "", group.Total is { } sum ? style.Value(sum) : "");
+            table.Row(Ink.Strong, group.Section.Title(), "", "", "", group.Total is { } sum ? style.Value(sum) : "");
             foreach (var line in group.Lines)
             {
                 table.Row(line.Cost is null ? Ink.Warning : Ink.Plain,
@@ -68,7 +68,7 @@ internal static class BuildPart
         {
             return "owned";
         }
-        var each = SectionName.PriceFor(price);
+        var each = PriceWords.PriceFor(price);
         var money = Style.Number(price.Amount.Likely, Unit.Money(currency));
         var foreign = price.Currency.Length > 0 && !price.Currency.Equals(currency, StringComparison.OrdinalIgnoreCase) ? " " + price.Currency : "";
         return $"{money}{foreign}{(each == "each" ? "" : $" per {each}")}{(price.Condition == Condition.Used ? ", used" : "")}";

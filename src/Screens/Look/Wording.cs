@@ -14,14 +14,6 @@ public static class Wording
     /// <summary>With a full stop, unless it ends in a mark of its own.</summary>
     public static string Stop(this string text) => text.Length == 0 || text[^1] is '.' or '?' or '!' or ':' or '…' ? text : text + ".";
 
-    /// <summary>Name of a section of the build list.</summary>
-    public static string Of(BuildSection section) => section switch
-    {
-        BuildSection.PumpAndAir => "Pump and air",
-        BuildSection.FishAndPlants => "Fish and plants",
-        _ => section.ToString(),
-    };
-
     /// <summary>What a price is for and what is known of it: "per 50 L, used, seen 2026-10-02, at the yard".</summary>
     public static string About(Price price, Style style)
     {

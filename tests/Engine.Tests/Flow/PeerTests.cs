@@ -78,12 +78,7 @@ public class PeerTests
 
     private static async Task<List<JsonElement>> Ask(IEnumerable<string> inputs)
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (root is not null && !File.Exists(Path.Combine(root.FullName, "Runnel.slnx")))
-        {
-            root = root.Parent;
-        }
-        var peer = Path.Combine(root?.FullName ?? "", "tests", "peers", "epanet");
+        var peer = Path.Combine(Repository.Root, "tests", "peers", "epanet");
         Assert.True(Directory.Exists(Path.Combine(peer, "node_modules")),
             "The independent engine is not installed. Run:  npm ci --prefix tests/peers/epanet");
         var start = new ProcessStartInfo("node", "run.js")

@@ -81,12 +81,7 @@ public sealed class PeerTests
 
     private static JsonDocument Solve(YearInput input)
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (root is not null && !File.Exists(Path.Combine(root.FullName, "Runnel.slnx")))
-        {
-            root = root.Parent;
-        }
-        var script = Path.Combine(root!.FullName, "tests", "peers", "scipy", "year_peer.py");
+        var script = Path.Combine(Repository.Root, "tests", "peers", "scipy", "year_peer.py");
         var folder = Directory.CreateTempSubdirectory("runnel-year-");
         try
         {

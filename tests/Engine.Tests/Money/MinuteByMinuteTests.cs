@@ -81,7 +81,7 @@ public class MinuteByMinuteTests
                 for (var hour = 0; hour < 24; hour++)
                 {
                     Tariffs.Same(
-                        HourCalendar.DaysIn(month), Enumerable.Range(0, rates.Length + 1).Sum(r => calendar.HoursInClockHour(month, hour, r)));
+                        DateTime.DaysInMonth(2026, month + 1), Enumerable.Range(0, rates.Length + 1).Sum(r => calendar.HoursInClockHour(month, hour, r)));
                 }
             }
         },

@@ -3,17 +3,9 @@ using Runnel.Engine.Quantities;
 
 namespace Runnel.App.Report;
 
-/// <summary>Names of what the build list holds, as they are read.</summary>
-public static class SectionName
+/// <summary>What a price is for, as it is read.</summary>
+public static class PriceWords
 {
-    /// <summary>"Pump and air".</summary>
-    public static string Of(BuildSection section) => section switch
-    {
-        BuildSection.PumpAndAir => "Pump and air",
-        BuildSection.FishAndPlants => "Fish and plants",
-        _ => section.ToString(),
-    };
-
     /// <summary>What one price buys: "each", "50 L", "m".</summary>
     public static string PriceFor(Price price)
     {
